@@ -1,0 +1,53 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The drawing board: the canvas widget. Shows the elevation that the document
+ * shows, on its sheet, with the last takeoff's panels; feeds the tool.
+ *
+ * Signals: "tool-changed"; "hint-changed"; "pointer-moved" (x and y as gint64
+ * nm); "view-changed" (zoom or place); "two-points" (scale or tape has both
+ * its points); "text-wanted" (somebody began to type: the char).
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "cw-elevation-drawing.h"
+#include "cw-sheet-source.h"
+#include "cw-tool.h"
+
+G_BEGIN_DECLS
+
+#define CW_TYPE_BOARD (cw_board_get_type ())
+G_DECLARE_FINAL_TYPE (CwBoard, cw_board, CW, BOARD, GtkWidget)
+
+GtkWidget *cw_board_new (void);
+
+void cw_board_set_document (CwBoard *board, CwDocument *document);
+/* The last good takeoff; drawn dimmer than the outline when it is stale. */
+void cw_board_set_takeoff (CwBoard *board, const CwTakeoff *takeoff);
+void cw_board_set_text_style (CwBoard *board, const CwTextStyle *style);
+/* The file behind a sheet of the document; NULL: cannot be shown. */
+void cw_board_set_sheet_source (CwBoard *board, const char *sheet_id,
+                                CwSheetSource *source);
+
+void cw_board_set_tool (CwBoard *board, CwToolKind kind);
+CwToolKind cw_board_get_tool (CwBoard *board);
+const char *cw_board_get_hint (CwBoard *board);
+gboolean cw_board_enter_text (CwBoard *board, const char *text, GError **error);
+
+/* Points on the shown sheet's page for CW_TOOL_SCALE. FALSE when none. */
+gboolean cw_board_get_sheet_points (CwBoard *board, double *x0, double *y0,
+                                    double *x1, double *y1);
+
+void cw_board_set_layers (CwBoard *board, CwLayers layers, gboolean sheet);
+void cw_board_light (CwBoard *board, const CwQuantityType *type);   /* NULL: nothing */
+
+void cw_board_zoom_fit (CwBoard *board);
+void cw_board_zoom_by (CwBoard *board, double factor);   /* about the centre */
+double cw_board_get_mm_per_pixel (CwBoard *board);
+
+/* Where a wall point is in widget pixels, and back; for tests and labels. */
+void cw_board_to_widget (CwBoard *board, CwPoint at, double *x, double *y);
+CwPoint cw_board_to_wall (CwBoard *board, double x, double y);
+
+G_END_DECLS

@@ -1,0 +1,27 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Plays a display list on a cairo context.
+ */
+#pragma once
+
+#include <cairo.h>
+
+#include "cw-display-list.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  double scale;               /* context units (points, pixels) a mm of wall */
+  double x, y;                /* where the wall's origin comes to lie, context units, y down */
+  CwPalette palette;
+  double text_scale;          /* 1: the style's sizes; for the user's font scale */
+  const char *only_id;        /* (nullable): paint just what has that id */
+} CwPaint;
+
+/* Paints what meets the clip. Hatches get a flat tone where their spacing
+ * falls under 3 context units; texts are left out where they would not be
+ * readable (under 5 context units high). */
+void cw_paint (cairo_t *cr, const CwDisplayList *list, const CwPaint *paint);
+
+G_END_DECLS

@@ -1,0 +1,98 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One line of the estimate, and the table of all lines there are.
+ */
+#pragma once
+
+#include "cw-text-style.h"
+
+G_BEGIN_DECLS
+
+/* What on the drawing a line comes from, so that choosing it lights it up. */
+typedef enum
+{
+  CW_SHOWS_NOTHING,
+  CW_SHOWS_OUTLINE,
+  CW_SHOWS_NET,
+  CW_SHOWS_OPENINGS,
+  CW_SHOWS_OPENING_SIDES,     /* detail: mask of 1 << CwOpeningSide */
+  CW_SHOWS_UNCLAD,
+  CW_SHOWS_EDGES,             /* detail: CwEdge */
+  CW_SHOWS_BANDS,
+  CW_SHOWS_PIECES,            /* detail: mask of 1 << CwPieceKind */
+  CW_SHOWS_BED_JOINTS,
+  CW_SHOWS_HEAD_JOINTS,
+  CW_SHOWS_FASTENERS,
+  CW_SHOWS_BARRIER,
+} CwShows;
+
+/* The trade steps that group the lines, in the order of the work. */
+typedef enum
+{
+  CW_STEP_WALL,
+  CW_STEP_OPENINGS,
+  CW_STEP_EDGES,
+  CW_STEP_BARRIER,
+  CW_STEP_PANELS,
+  CW_STEP_JOINTS,
+  CW_STEP_FASTENERS,
+  CW_STEP_COATS,
+  CW_STEP_SEALANT,
+  CW_STEP_BEADS,
+  CW_STEP_DELIVERY,
+  CW_STEP_LABOUR,
+  CW_STEP_COST,
+} CwTradeStep;
+
+const char *cw_trade_step_label (CwTradeStep step);   /* N_(), untranslated */
+
+typedef struct
+{
+  const char *key;            /* "wall.net" */
+  CwTradeStep step;
+  const char *label;          /* N_() "Net wall area" */
+  const char *unit;           /* "m²", "m", "L", "kg", "%", "h", "d", "" for counts */
+  const char *help;           /* N_() definition and the source of its rule */
+  CwShows shows;
+  guint detail;
+} CwQuantityType;
+
+/* The order of every table and export. */
+extern const CwQuantityType cw_quantity_types[];
+extern const guint cw_n_quantity_types;
+const CwQuantityType *cw_quantity_type (const char *key);   /* NULL if unknown */
+
+/*
+ * A step of the way to an amount, in words: a sentence with places {0} … {5}
+ * for numbers with units. Rendered for a reader by cw_quantity_steps_text().
+ */
+typedef struct
+{
+  const char *sentence;       /* N_() static */
+  struct
+  {
+    double value;
+    const char *unit;         /* as a quantity's, or "mm": a length to be shown in the reader's units */
+  } places[6];
+} CwStepWords;
+
+typedef struct
+{
+  const CwQuantityType *type;
+  char *variant;              /* (nullable): what splits a key, "window" or "mark W1" */
+  double amount;              /* in type->unit */
+  double order_amount;        /* NAN when nothing is ordered of it */
+  const char *order_unit;     /* "panel", "box", "roll" … N_(); "" when not ordered */
+  GArray *steps;              /* CwStepWords */
+} CwQuantity;
+
+/* Steps as sentences, joined by "; ". (transfer full) */
+char *cw_quantity_steps_text (const CwQuantity *quantity,
+                              const CwTextStyle *style);
+
+/* Plain English with SI units whatever the locale, for files. */
+char *cw_quantity_steps_plain (const CwQuantity *quantity);
+
+void cw_quantity_free (CwQuantity *quantity);
+
+G_END_DECLS

@@ -1,0 +1,54 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The project file: XML both ways.
+ */
+#pragma once
+
+#include <gio/gio.h>
+
+#include "cw-project.h"
+
+G_BEGIN_DECLS
+
+#define CW_FILE_ERROR (cw_file_error_quark ())
+GQuark cw_file_error_quark (void);
+
+typedef enum
+{
+  CW_FILE_ERROR_READ,         /* cannot be read from disk */
+  CW_FILE_ERROR_TOO_LARGE,
+  CW_FILE_ERROR_XML,          /* not well-formed, or a DTD */
+  CW_FILE_ERROR_NEWER,        /* a higher format number */
+  CW_FILE_ERROR_GRAMMAR,      /* an element or attribute that cannot stand there */
+  CW_FILE_ERROR_VALUE,        /* no number, out of bounds, not a choice */
+  CW_FILE_ERROR_SENSE,        /* an id twice, a reference to nothing, an impossible arch */
+  CW_FILE_ERROR_WRITE,
+  CW_FILE_ERROR_CHANGED,      /* another program changed it */
+} CwFileError;
+
+/* The line of an error of this domain, from 1; 0 when it has none. */
+guint cw_file_error_line (const GError *error);
+
+/* @bytes: the whole file. Errors name line, element and what is allowed. */
+CwProject *cw_project_from_xml (GBytes *bytes, GError **error);
+
+/* Canonical: two calls on equal projects give the same bytes. */
+GBytes *cw_project_to_xml (const CwProject *project);
+
+/* Reads a file of at most 64 MiB. @etag: (out) (optional): for saving. */
+CwProject *cw_project_load (GFile *file, char **etag, GError **error);
+
+/*
+ * cw_project_save:
+ * @etag: (inout) (nullable): the one of the last load or save of @file; when
+ *   the file has another one now, nothing is written and the error is
+ *   CW_FILE_ERROR_CHANGED. Set to the new one.
+ *
+ * Makes all bytes first and reads them back; writes a temporary file in the
+ * same folder, fsync, keeps the former file as NAME~, rename, fsync of the
+ * folder. A symbolic link is followed, not replaced.
+ */
+gboolean cw_project_save (const CwProject *project, GFile *file, char **etag,
+                          GError **error);
+
+G_END_DECLS

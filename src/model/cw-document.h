@@ -1,0 +1,58 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A project being worked on: a list of projects that undo and redo walk, each
+ * with the name of the edit that made it and the selection that went with
+ * it; which of them is on disk. Undo gives back the very same pointers.
+ *
+ * Emits "changed" (the project is another one), "selection-changed" and
+ * "saved-changed", on the thread that edits.
+ */
+#pragma once
+
+#include <glib-object.h>
+
+#include "cw-project.h"
+
+G_BEGIN_DECLS
+
+#define CW_TYPE_DOCUMENT (cw_document_get_type ())
+G_DECLARE_FINAL_TYPE (CwDocument, cw_document, CW, DOCUMENT, GObject)
+
+CwDocument *cw_document_new (const CwProject *project);
+
+const CwProject *cw_document_project (CwDocument *document);     /* borrowed */
+
+/*
+ * cw_document_edit:
+ * @project: what the edit made; (transfer none)
+ * @name: for the history, translated: "Move window W1"
+ * @merge: (nullable): consecutive edits with an equal key become one step
+ *   (a drag, typing in a field); cw_document_seal() ends the run
+ *
+ * Does nothing when @project is the present one. Drops redo.
+ */
+void cw_document_edit (CwDocument *document, const CwProject *project,
+                       const char *name, const char *merge);
+void cw_document_seal (CwDocument *document);
+
+gboolean cw_document_can_undo (CwDocument *document);
+gboolean cw_document_can_redo (CwDocument *document);
+const char *cw_document_undo_name (CwDocument *document);        /* NULL when there is none */
+const char *cw_document_redo_name (CwDocument *document);
+void cw_document_undo (CwDocument *document);
+void cw_document_redo (CwDocument *document);
+
+/* The ids of what is selected, in the order of choosing. */
+const char *const *cw_document_selection (CwDocument *document);
+void cw_document_select (CwDocument *document, const char *const *ids);
+gboolean cw_document_is_selected (CwDocument *document, const char *id);
+
+/* The elevation on the board; its id is part of what undo restores. */
+const char *cw_document_elevation_id (CwDocument *document);     /* NULL: none */
+void cw_document_show_elevation (CwDocument *document, const char *id);
+
+/* Which state is on disk. */
+void cw_document_mark_saved (CwDocument *document, const CwProject *project);
+gboolean cw_document_is_saved (CwDocument *document);
+
+G_END_DECLS

@@ -1,0 +1,313 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The project: everything an estimator says about a job. One struct for each
+ * element of the file, with the same names; lengths in nanometres, other
+ * numbers in millionths, choices and counts as they are. All are CwNodes.
+ */
+#pragma once
+
+#include "cw-arch.h"
+#include "cw-decimal.h"
+#include "cw-node.h"
+#include "cw-outline.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  CwNode node;
+  char *name, *number, *address, *client, *estimator, *date, *revision;
+} CwInfo;
+
+typedef enum
+{
+  CW_MEASURE_NET,
+  CW_MEASURE_THROUGH,
+  CW_MEASURE_HALF,
+  CW_MEASURE_IS1200,
+} CwMeasureRule;
+
+typedef struct
+{
+  CwNode node;
+  gint64 rule;          /* CwMeasureRule */
+  CwDecimal limit;      /* m²; CW_MEASURE_THROUGH */
+} CwMeasure;
+
+/* mm of building per point of the page as turned. 0: not set. */
+typedef struct
+{
+  CwNode node;
+  CwDecimal across, along;
+} CwScale;
+
+typedef struct
+{
+  CwNode node;
+  char *id, *name, *file, *sha256;
+  gint64 page;          /* from 1 */
+  gint64 turn;          /* 0, 90, 180, 270: clockwise, on top of the page's own */
+  CwNode *scale;        /* CwScale; NULL when none was set */
+} CwSheet;
+
+typedef enum { CW_STUDS_WOOD, CW_STUDS_STEEL } CwStudMaterial;
+
+typedef struct
+{
+  CwNode node;
+  CwLength spacing, first;
+  gint64 at_jambs;      /* yes/no */
+  gint64 material;      /* CwStudMaterial */
+} CwStuds;
+
+typedef struct
+{
+  CwNode node;
+  char *name;
+  CwLength length, height, thickness, joint, kerf;
+  CwDecimal mass;       /* kg a panel */
+  gint64 spare;
+  gint64 per_pallet;
+  CwLength pallet_length, pallet_width;
+  CwDecimal price;
+} CwPanel;
+
+typedef enum { CW_RUN_HORIZONTAL, CW_RUN_VERTICAL } CwRun;
+typedef enum { CW_START_LEFT, CW_START_RIGHT, CW_START_BOTH } CwStart;
+typedef enum { CW_BOND_STACKED, CW_BOND_STAGGER, CW_BOND_OFFCUT } CwBond;
+typedef enum { CW_AT_OPENINGS_NOTCH, CW_AT_OPENINGS_BREAK } CwAtOpenings;
+typedef enum
+{
+  CW_OFFCUTS_NONE,
+  CW_OFFCUTS_COURSE,
+  CW_OFFCUTS_ELEVATION,
+  CW_OFFCUTS_PROJECT,
+} CwOffcuts;
+
+typedef struct
+{
+  CwNode node;
+  gint64 run, start;
+  CwLength offset, base;
+  gint64 bond;
+  CwLength stagger, least_piece, least_stagger;
+  gint64 joints_on_studs, at_openings;
+  CwLength rasp;
+  gint64 offcuts, turn;
+} CwSettingOut;
+
+typedef struct
+{
+  CwNode node;
+  CwLength length, spacing, edge;
+  gint64 per_box;
+  CwDecimal price;
+} CwFastener;
+
+typedef struct
+{
+  CwNode node;
+  CwDecimal bag, yield, water, waste;   /* kg, L, L, % */
+  gint64 pot_life;                      /* minutes */
+  CwDecimal price;
+} CwJointMortar;
+
+typedef struct
+{
+  CwNode node;
+  CwLength roll_width, roll_length, lap, end_lap, wrap;
+  CwDecimal price;
+} CwBarrier;
+
+typedef struct
+{
+  CwNode node;
+  char *name, *suits;
+  CwDecimal bag, use, water, waste;     /* kg, kg/m², L, % */
+  CwDecimal price;
+} CwBaseCoat;
+
+typedef struct
+{
+  CwNode node;
+  CwLength roll_width, roll_length, lap, corner_width, corner_height, edge;
+  CwDecimal price;
+} CwMesh;
+
+typedef struct
+{
+  CwNode node;
+  char *name, *suits;
+  CwDecimal pail, use, waste;           /* kg, kg/m², % */
+  CwDecimal price;
+} CwFinish;
+
+typedef struct
+{
+  CwNode node;
+  CwLength width, depth;
+  CwDecimal cartridge, waste;           /* mL, % */
+  CwDecimal price;
+} CwSealant;
+
+/* A layer that the file leaves out is NULL: it is not part of the buildup.
+ * studs and setting_out are always there, and so is one panel. */
+typedef struct
+{
+  CwNode node;
+  char *id, *name;
+  CwNode *studs;                        /* CwStuds */
+  CwList *panels;                       /* CwPanel, the first is the usual one */
+  CwNode *setting_out;                  /* CwSettingOut */
+  CwNode *fastener, *joint_mortar, *barrier, *base_coat, *mesh, *finish,
+      *sealant;
+} CwBuildup;
+
+typedef enum { CW_OPENING_WINDOW, CW_OPENING_DOOR, CW_OPENING_ARCH } CwOpeningKind;
+
+typedef struct
+{
+  CwNode node;
+  char *id;
+  gint64 kind;                          /* CwOpeningKind */
+  char *name;
+  CwLength width, height, rise;
+  gint64 head;                          /* CwArchHead */
+  CwLength reveal;
+} CwMark;
+
+/* window, door and arch: three node types, one struct. rise and head are
+ * fields of arch alone and stay 0 for the others. */
+typedef struct
+{
+  CwNode node;
+  char *id, *mark;
+  CwLength x, y, width, height, rise;
+  gint64 head;                          /* CwArchHead */
+  CwLength reveal;
+} CwOpening;
+
+typedef enum { CW_TRADE_PLUMBING, CW_TRADE_ELECTRICAL, CW_TRADE_MECHANICAL, CW_TRADE_OTHER } CwTrade;
+typedef enum { CW_SHAPE_ROUND, CW_SHAPE_RECTANGULAR } CwShape;
+
+typedef struct
+{
+  CwNode node;
+  char *id;
+  gint64 trade, shape;
+  CwLength x, y, width, height, clearance;
+} CwStubOut;
+
+typedef enum
+{
+  CW_EDGE_BASE,
+  CW_EDGE_EAVE,
+  CW_EDGE_RAKE,
+  CW_EDGE_OUTSIDE_CORNER,
+  CW_EDGE_INSIDE_CORNER,
+  CW_EDGE_ABUTMENT,
+  CW_EDGE_JOINT,
+  CW_N_EDGES,
+} CwEdge;
+
+/* `corner` of an outline (with edge) or of an unclad area (edge ignored). */
+typedef struct
+{
+  CwNode node;
+  CwLength x, y;
+  gint64 edge;
+  CwLength sagitta;
+} CwCornerNode;
+
+typedef struct
+{
+  CwNode node;
+  CwList *corners;                      /* CwCornerNode */
+} CwOutline;
+
+typedef struct
+{
+  CwNode node;
+  char *id, *name;
+  CwList *corners;                      /* CwCornerNode */
+} CwUnclad;
+
+typedef struct
+{
+  CwNode node;
+  char *id, *name;
+  CwLength x, y, width, height, projection;
+} CwBand;
+
+typedef enum { CW_BARRIER_TO_INSTALL, CW_BARRIER_INSTALLED, CW_BARRIER_NONE } CwBarrierState;
+
+typedef struct
+{
+  CwNode node;
+  char *id, *name, *buildup;
+  gint64 count;
+  gint64 barrier;                       /* CwBarrierState */
+  char *sheet;                          /* "" when it lies on none */
+  CwDecimal at_x, at_y;                 /* its origin on the page as turned: points from the top left, y down */
+  CwNode *outline;                      /* CwOutline; NULL before it is drawn */
+  CwList *items;                        /* openings, stub-outs, unclad areas and bands in file order */
+} CwElevation;
+
+typedef struct
+{
+  CwNode node;
+  gint64 format;
+  gint64 units;                         /* CwUnits */
+  char *currency;
+  CwNode *info, *measure;               /* CwInfo, CwMeasure; always there */
+  CwList *sheets, *buildups, *marks, *elevations;
+} CwProject;
+
+extern const CwNodeType cw_project_type, cw_info_type, cw_measure_type,
+    cw_sheet_type, cw_scale_type, cw_buildup_type, cw_studs_type,
+    cw_panel_type, cw_setting_out_type, cw_fastener_type,
+    cw_joint_mortar_type, cw_barrier_type, cw_base_coat_type, cw_mesh_type,
+    cw_finish_type, cw_sealant_type, cw_mark_type, cw_elevation_type,
+    cw_outline_type, cw_corner_type, cw_window_type, cw_door_type,
+    cw_arch_type, cw_stub_out_type, cw_unclad_type, cw_band_type;
+
+static inline gboolean
+cw_node_is_opening (const CwNode *node)
+{
+  return node->type == &cw_window_type || node->type == &cw_door_type
+         || node->type == &cw_arch_type;
+}
+
+/* A project to start from: the units given, one generic buildup whose
+ * defaults are those of the schema, no elevation. (transfer full) */
+CwProject *cw_project_new_default (CwUnits units);
+
+/* Borrowed; NULL when there is none with that id. */
+const CwElevation *cw_project_elevation (const CwProject *project, const char *id);
+const CwBuildup *cw_project_buildup (const CwProject *project, const char *id);
+const CwSheet *cw_project_sheet (const CwProject *project, const char *id);
+const CwMark *cw_project_mark (const CwProject *project, const char *id);
+
+/* An id that is free in @project: @stem and a number. (transfer full) */
+char *cw_project_free_id (const CwProject *project, const char *stem);
+
+/* @opening with what its mark gives filled in. What the opening states wins.
+ * (transfer full) */
+CwOpening *cw_project_resolve_opening (const CwProject *project,
+                                       const CwOpening *opening);
+
+/* Takes a rectangle, an opening's clear height and so on out of the structs.
+ * Regions are new; (transfer full). */
+CwRegion *cw_opening_shape (const CwOpening *resolved);
+CwRegion *cw_stub_out_shape (const CwStubOut *stub_out, gboolean with_clearance);
+CwRegion *cw_outline_shape (const CwOutline *outline);       /* NULL when invalid */
+CwRegion *cw_unclad_shape (const CwUnclad *unclad);          /* NULL when invalid */
+/* The corners of a list of CwCornerNode. (transfer full) (element-type CwCorner) */
+GArray *cw_corners_from_list (const CwList *corners);
+/* The reverse, for tools: corners with edge kinds as tags. (transfer full) */
+CwList *cw_corners_to_list (const CwCorner *corners, gsize n);
+
+/* CwOpeningKind of a window, door or arch node. */
+CwOpeningKind cw_opening_kind (const CwOpening *opening);
+
+G_END_DECLS

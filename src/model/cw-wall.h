@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A wall: one elevation with everything it depends on looked up: its buildup
+ * and its openings with their marks filled in. What layout and estimate read.
+ * Immutable and counted; equal inputs give an equal key, so results can be
+ * kept by it.
+ */
+#pragma once
+
+#include "cw-project.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  const CwOpening *opening;   /* resolved; its node type tells the kind */
+  const CwOpening *drawn;     /* as it stands in the elevation */
+  CwRegion *shape;            /* whole, not cut to the outline */
+} CwWallOpening;
+
+typedef struct
+{
+  gatomicrefcount count;
+  const CwElevation *elevation;
+  const CwBuildup *buildup;   /* NULL when the elevation names none */
+  const CwMeasure *measure;
+  CwRegion *outline;          /* NULL when there is none or it is invalid */
+  GArray *openings;           /* CwWallOpening */
+  GPtrArray *stub_outs;       /* const CwStubOut * */
+  GPtrArray *unclads;         /* const CwUnclad *, valid ones */
+  GPtrArray *bands;           /* const CwBand * */
+  CwRegion *opened;           /* openings joined, cut to the outline */
+  CwRegion *unclad;           /* unclad areas joined, cut to the outline, less openings */
+  CwRegion *net;              /* outline less openings less unclad areas; sides keep their tags, see below */
+} CwWall;
+
+/* Tags on the sides of `net`: an outline side has its CwEdge, an opening's
+ * side CW_WALL_TAG_OPENING + CwOpeningSide, an unclad area's CW_WALL_TAG_UNCLAD. */
+#define CW_WALL_TAG_OPENING 16
+#define CW_WALL_TAG_UNCLAD 32
+
+CwWall *cw_wall_new (const CwProject *project, const CwElevation *elevation);
+CwWall *cw_wall_ref (const CwWall *wall);
+void cw_wall_unref (CwWall *wall);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWall, cw_wall_unref)
+
+/* TRUE when both were made from the same elevation, buildup, marks and
+ * measuring rule (by pointer), so that whatever was worked out for one holds
+ * for the other. */
+gboolean cw_wall_same (const CwWall *a, const CwWall *b);
+
+G_END_DECLS

@@ -1,0 +1,40 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The takeoff as a PDF: summary page, a page an elevation, the quantities.
+ */
+#pragma once
+
+#include <gio/gio.h>
+
+#include "cw-takeoff.h"
+
+G_BEGIN_DECLS
+
+#define CW_REPORT_ERROR (cw_report_error_quark ())
+GQuark cw_report_error_quark (void);
+
+typedef enum { CW_PAPER_BY_UNITS, CW_PAPER_A4, CW_PAPER_LETTER } CwPaper;
+
+typedef struct
+{
+  CwPaper paper;              /* A4 for metric projects, Letter for US ones by default */
+  CwTextStyle style;          /* how numbers and lengths are written */
+  const char *file_name;      /* (nullable): for the footer */
+} CwTakeoffPdfOptions;
+
+void cw_takeoff_pdf_options_init (CwTakeoffPdfOptions *options,
+                                  const CwProject *project);
+
+/* The whole PDF in memory. (transfer full) (nullable) */
+GBytes *cw_takeoff_to_pdf (const CwTakeoff *takeoff,
+                           const CwTakeoffPdfOptions *options,
+                           GCancellable *cancellable, GError **error);
+
+/* The largest of the named scales (metric: ISO 5455, US: architects') at
+ * which @width × @height mm of wall fit into @room_width × @room_height
+ * points. @label: (out): static, "1:50" or 1/4" = 1'-0". Returns the ratio. */
+double cw_named_scale_that_fits (CwUnits units, double width, double height,
+                                 double room_width, double room_height,
+                                 const char **label);
+
+G_END_DECLS
