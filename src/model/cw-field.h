@@ -33,7 +33,8 @@ typedef struct
 typedef enum
 {
   CW_FIELD_REQUIRED = 1 << 0,   /* a file without it is refused */
-  CW_FIELD_FROM_MARK = 1 << 1,  /* an opening's mark gives it when not stated */
+  CW_FIELD_FROM_MARK = 1 << 1,  /* an opening's mark gives it when not stated;
+                                   with REQUIRED, one of the two must state it */
 } CwFieldFlags;
 
 typedef struct
@@ -50,6 +51,9 @@ typedef struct
   const char *unit;         /* "" or "kg", "%", "L/m²" …; lengths are in the user's units */
   const char *help;         /* N_() one sentence: meaning and the default's source */
 } CwField;
+
+/* The greatest count accepted anywhere. */
+#define CW_FIELD_COUNT_MOST G_GINT64_CONSTANT (1000000000)
 
 /* The choice of @field with that file name or value, or NULL. */
 const CwChoice *cw_field_choice_by_name (const CwField *field,

@@ -25,6 +25,9 @@ typedef struct
 CwForeign *cw_foreign_new (void);
 CwForeign *cw_foreign_ref (const CwForeign *foreign);
 void cw_foreign_unref (CwForeign *foreign);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwForeign, cw_foreign_unref)
+
+/* Either may be NULL: nothing foreign. */
 gboolean cw_foreign_equal (const CwForeign *a, const CwForeign *b);
 
 /* While building, before it is shared. */

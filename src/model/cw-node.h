@@ -32,7 +32,7 @@ typedef struct
   gsize offset;                       /* CwNode * or CwList * (never NULL for lists) */
   gboolean is_list;
   const CwNodeType *const *types;     /* what may stand there, NULL-ended */
-  gboolean always;                    /* single child present even when the file leaves it out */
+  gboolean always;                    /* present even when the file leaves it out: a child, or one in a list */
 } CwSlot;
 
 struct CwNodeType
@@ -51,7 +51,7 @@ struct CwNode
   const CwNodeType *type;
   gatomicrefcount count;
   guint64 stated;                     /* bit i: fields[i] was stated, not a default */
-  CwForeign *foreign;                 /* (nullable): attributes and elements of other namespaces */
+  CwForeign *foreign;                 /* (nullable) (owned): attributes and elements of other namespaces; its maker sets it */
   gboolean frozen;
 };
 

@@ -271,6 +271,59 @@ extern const CwNodeType cw_project_type, cw_info_type, cw_measure_type,
     cw_outline_type, cw_corner_type, cw_window_type, cw_door_type,
     cw_arch_type, cw_stub_out_type, cw_unclad_type, cw_band_type;
 
+/* The places of children in the types that have any; see CwSlot. */
+enum
+{
+  CW_PROJECT_INFO,
+  CW_PROJECT_MEASURE,
+  CW_PROJECT_SHEETS,
+  CW_PROJECT_BUILDUPS,
+  CW_PROJECT_MARKS,
+  CW_PROJECT_ELEVATIONS,
+};
+enum
+{
+  CW_SHEET_SCALE,
+};
+enum
+{
+  CW_BUILDUP_STUDS,
+  CW_BUILDUP_PANELS,
+  CW_BUILDUP_SETTING_OUT,
+  CW_BUILDUP_FASTENER,
+  CW_BUILDUP_JOINT_MORTAR,
+  CW_BUILDUP_BARRIER,
+  CW_BUILDUP_BASE_COAT,
+  CW_BUILDUP_MESH,
+  CW_BUILDUP_FINISH,
+  CW_BUILDUP_SEALANT,
+};
+enum
+{
+  CW_ELEVATION_OUTLINE,
+  CW_ELEVATION_ITEMS,
+};
+enum
+{
+  CW_OUTLINE_CORNERS = 0,
+  CW_UNCLAD_CORNERS = 0,
+};
+
+/* All node types, NULL-ended. */
+extern const CwNodeType *const cw_node_types[];
+
+/* g_autoptr for every struct: a reference to its node. */
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwProject, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwSheet, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwBuildup, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwMark, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwElevation, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwOutline, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwOpening, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwStubOut, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwUnclad, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwBand, cw_node_unref)
+
 static inline gboolean
 cw_node_is_opening (const CwNode *node)
 {
@@ -288,10 +341,13 @@ const CwBuildup *cw_project_buildup (const CwProject *project, const char *id);
 const CwSheet *cw_project_sheet (const CwProject *project, const char *id);
 const CwMark *cw_project_mark (const CwProject *project, const char *id);
 
-/* An id that is free in @project: @stem and a number. (transfer full) */
+/* An id that is free in @project: @stem and a number, higher than those in
+ * use, so that the id of what was deleted is not given again at once.
+ * (transfer full) */
 char *cw_project_free_id (const CwProject *project, const char *stem);
 
-/* @opening with what its mark gives filled in. What the opening states wins.
+/* @opening with what its mark states and it does not state itself filled in
+ * and marked as stated. Without a mark it comes back as it is.
  * (transfer full) */
 CwOpening *cw_project_resolve_opening (const CwProject *project,
                                        const CwOpening *opening);

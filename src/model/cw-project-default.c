@@ -1,0 +1,87 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The project to start from.
+ */
+#include "cw-i18n.h"
+#include "cw-project.h"
+
+/* What differs from the defaults, in the sizes that are sold and built where
+ * metric drawings are made; all common practice, no source. */
+static void
+put_metric_sizes (CwNode *studs, CwNode *barrier)
+{
+  cw_node_put (studs, "spacing", CW_MM (600));
+  cw_node_put (barrier, "roll-width", CW_MM (1500));
+  cw_node_put (barrier, "roll-length", CW_MM (50000));
+  cw_node_put (barrier, "lap", CW_MM (100));
+  cw_node_put (barrier, "end-lap", CW_MM (150));
+  cw_node_put (barrier, "wrap", CW_MM (300));
+}
+
+static void
+add_layers (CwNode *buildup, CwUnits units)
+{
+  static const CwNodeType *const types[] = {
+    [CW_BUILDUP_STUDS] = &cw_studs_type,
+    [CW_BUILDUP_FASTENER] = &cw_fastener_type,
+    [CW_BUILDUP_JOINT_MORTAR] = &cw_joint_mortar_type,
+    [CW_BUILDUP_BARRIER] = &cw_barrier_type,
+    [CW_BUILDUP_BASE_COAT] = &cw_base_coat_type,
+    [CW_BUILDUP_MESH] = &cw_mesh_type,
+    [CW_BUILDUP_FINISH] = &cw_finish_type,
+    [CW_BUILDUP_SEALANT] = &cw_sealant_type,
+  };
+  CwNode *layers[G_N_ELEMENTS (types)] = { NULL };
+
+  for (guint i = 0; i < G_N_ELEMENTS (types); i++)
+    if (types[i])
+      layers[i] = cw_node_new (types[i]);
+  cw_node_put_text (layers[CW_BUILDUP_BASE_COAT], "suits", "aerated-panel");
+  if (units == CW_UNITS_METRIC)
+    put_metric_sizes (layers[CW_BUILDUP_STUDS], layers[CW_BUILDUP_BARRIER]);
+  for (guint i = 0; i < G_N_ELEMENTS (types); i++)
+    if (layers[i])
+      {
+        cw_node_set_child (buildup, i, layers[i]);
+        cw_node_unref (layers[i]);
+      }
+}
+
+static void
+add_panel (CwNode *buildup)
+{
+  g_autoptr (CwNode) panel = cw_node_new (&cw_panel_type);
+  g_autoptr (CwList) panels = NULL;
+
+  cw_node_put_text (panel, "name", _ ("Panel 50 × 600 × 2400"));
+  panels = cw_list_new (&panel, 1);
+  cw_node_set_list (buildup, CW_BUILDUP_PANELS, panels);
+}
+
+static CwNode *
+default_buildup (CwUnits units)
+{
+  CwNode *buildup = cw_node_new (&cw_buildup_type);
+
+  cw_node_put_text (buildup, "id", "b1");
+  cw_node_put_text (buildup, "name", _ ("50 mm panel on wood studs"));
+  add_panel (buildup);
+  add_layers (buildup, units);
+  return buildup;
+}
+
+CwProject *
+cw_project_new_default (CwUnits units)
+{
+  CwNode *project = cw_node_new (&cw_project_type);
+  g_autoptr (CwNode) buildup = default_buildup (units);
+  g_autoptr (CwList) buildups = cw_list_new (&buildup, 1);
+
+  cw_node_put (project, "format", 1);
+  cw_node_put (project, "units", units);
+  cw_node_put_text (project, "currency",
+                    units == CW_UNITS_US ? "USD" : "EUR");
+  cw_node_set_list (project, CW_PROJECT_BUILDUPS, buildups);
+  cw_node_freeze (project);
+  return (CwProject *) project;
+}
