@@ -38,7 +38,9 @@ typedef gint64 CwLength;
  * 150 1/2", 3810, 3.81 m, 381 cm, a leading minus, typographic primes and
  * fractions. A bare number is millimetres in metric style and inches in US
  * style. A value that is not a whole number of nanometres (1/3") is rounded
- * half away from zero. Anything doubtful is refused, never guessed.
+ * half away from zero. Anything doubtful is refused, never guessed: 6-1/2 (inches,
+ * or feet and inches?), inches of 12 or more after feet, thousands set apart,
+ * a bare fraction in metric style.
  *
  * Returns: TRUE when @text was a length
  */
@@ -48,8 +50,9 @@ gboolean cw_length_parse (const char *text, const CwTextStyle *style,
 /*
  * cw_length_format:
  * Writes @length as a person reads it in @style: 12′ 6 1/2″ to the style's
- * fraction (marked ≈ nowhere: the nearest fraction is written), or
- * millimetres with as many decimals as the style allows.
+ * fraction (marked ≈ nowhere: the nearest fraction is written), or 3810 mm
+ * with as many decimals as the style allows and it needs. Thousands are not
+ * set apart.
  *
  * Returns: (transfer full): UTF-8 text that cw_length_parse() reads back to
  *   the same length whenever the length is a whole number of the style's
@@ -57,11 +60,16 @@ gboolean cw_length_parse (const char *text, const CwTextStyle *style,
  */
 char *cw_length_format (CwLength length, const CwTextStyle *style);
 
+/* As cw_length_format(), but millimetres stand without their unit, as they do
+ * on dimension lines. (transfer full) */
+char *cw_length_format_dimension (CwLength length, const CwTextStyle *style);
+
 /*
  * cw_length_format_exact:
  * As cw_length_format(), but a length that is no whole number of the style's
- * steps is written with decimals of an inch or of a millimetre, so that
- * reading the text back always gives the very same length. For entry fields.
+ * steps is written in 64ths, or else with decimals of an inch or of a
+ * millimetre, so that reading the text back always gives the very same
+ * length. For entry fields.
  */
 char *cw_length_format_exact (CwLength length, const CwTextStyle *style);
 

@@ -1,0 +1,145 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-text-style.h"
+
+#include <locale.h>
+#include <math.h>
+#include <string.h>
+
+/* Binary fractions carry noise after the fifteenth digit: 2.675 is kept as
+ * 2.67499999999999982. Rounding what fifteen digits say is what a reader
+ * would do. */
+#define SIGNIFICANT 15
+
+CwTextStyle
+cw_text_style_plain (CwUnits units)
+{
+  return (CwTextStyle){
+    .units = units, .fraction = 64, .decimals = 1, .decimal = "."
+  };
+}
+
+/* Takes a sign of the locale, where it is text that fits. */
+static void
+take_sign (char sign[8], const char *from)
+{
+  if (strlen (from) < 8 && g_utf8_validate (from, -1, NULL))
+    g_strlcpy (sign, from, 8);
+}
+
+CwTextStyle
+cw_text_style_for_locale (CwUnits units)
+{
+  CwTextStyle style
+      = { .units = units, .fraction = 16, .decimals = 0, .decimal = "." };
+  const struct lconv *convention = localeconv ();
+  if (*convention->decimal_point != '\0')
+    take_sign (style.decimal, convention->decimal_point);
+  take_sign (style.thousands, convention->thousands_sep);
+  return style;
+}
+
+/* Adds one to a string of digits; TRUE when it ran over (999 → 000). */
+static gboolean
+increment (char *digits, gsize n)
+{
+  while (n-- > 0)
+    {
+      if (digits[n]++ != '9')
+        return FALSE;
+      digits[n] = '0';
+    }
+  return TRUE;
+}
+
+/*
+ * The digits of @value × 10^@decimals rounded to a whole number, at least
+ * @decimals + 1 of them.
+ */
+static char *
+rounded_digits (double value, guint decimals)
+{
+  /* "d.dddddddddddddde±xx" */
+  char scientific[G_ASCII_DTOSTR_BUF_SIZE];
+  g_ascii_formatd (scientific, sizeof scientific, "%.14e", fabs (value));
+  int exponent = (int)g_ascii_strtoll (strchr (scientific, 'e') + 1, NULL, 10);
+  char digits[SIGNIFICANT + 1];
+  digits[0] = scientific[0];
+  memcpy (digits + 1, scientific + 2, SIGNIFICANT - 1);
+  digits[SIGNIFICANT] = '\0';
+
+  int n_kept = exponent + 1 + (int)decimals;
+  GString *kept = g_string_new (NULL);
+  for (int i = 0; i < n_kept; i++)
+    g_string_append_c (kept, i < SIGNIFICANT ? digits[i] : '0');
+  if (n_kept >= 0 && n_kept < SIGNIFICANT && digits[n_kept] >= '5'
+      && increment (kept->str, kept->len))
+    g_string_prepend_c (kept, '1');
+  while (kept->len < decimals + 1)
+    g_string_prepend_c (kept, '0');
+  return g_string_free (kept, FALSE);
+}
+
+static void
+append_grouped (GString *text, const char *digits, gsize n,
+                const char *separator)
+{
+  for (gsize i = 0; i < n; i++)
+    {
+      if (i > 0 && (n - i) % 3 == 0)
+        g_string_append (text, separator);
+      g_string_append_c (text, digits[i]);
+    }
+}
+
+char *
+cw_text_style_number (const CwTextStyle *style, double value, guint decimals)
+{
+  g_return_val_if_fail (style != NULL, NULL);
+
+  if (!isfinite (value))
+    return g_strdup ("–");
+
+  g_autofree char *digits = rounded_digits (value, decimals);
+  gsize n_whole = strlen (digits) - decimals;
+  gboolean is_zero = strspn (digits, "0") == strlen (digits);
+  GString *text = g_string_new (value < 0 && !is_zero ? "−" : "");
+  append_grouped (text, digits, n_whole, style->thousands);
+  if (decimals > 0)
+    g_string_append_printf (text, "%s%s", style->decimal, digits + n_whole);
+  return g_string_free (text, FALSE);
+}
+
+/* How an amount of each unit is shown in either system. The factors are exact
+ * by definition: 1 ft = 0.3048 m, 1 US gal = 231 in³, 1 lb = 0.45359237 kg. */
+static const struct
+{
+  const char *unit;
+  guint decimals; /* metric */
+  const char *us_unit;
+  double us_size; /* of a US unit in the metric one */
+  guint us_decimals;
+} shown[] = {
+  { "m", 2, "ft", 0.3048, 1 },
+  { "m²", 2, "ft²", 0.09290304, 1 },
+  { "L", 1, "gal", 3.785411784, 1 },
+  { "kg", 1, "lb", 0.45359237, 1 },
+  { "h", 1, "h", 1, 1 },
+  { "d", 1, "d", 1, 1 },
+  { "%", 1, "%", 1, 1 },
+  { "", 0, "", 1, 0 },
+};
+
+CwShownAmount
+cw_text_style_amount (const CwTextStyle *style, double value, const char *unit)
+{
+  CwShownAmount amount = { value, unit, 2 };
+  g_return_val_if_fail (style != NULL && unit != NULL, amount);
+
+  for (gsize i = 0; i < G_N_ELEMENTS (shown); i++)
+    if (g_str_equal (shown[i].unit, unit))
+      return style->units == CW_UNITS_US
+                 ? (CwShownAmount){ value / shown[i].us_size, shown[i].us_unit,
+                                    shown[i].us_decimals }
+                 : (CwShownAmount){ value, shown[i].unit, shown[i].decimals };
+  return amount;
+}
