@@ -4,8 +4,9 @@
  * with the name of the edit that made it and the selection that went with
  * it; which of them is on disk. Undo gives back the very same pointers.
  *
- * Emits "changed" (the project is another one), "selection-changed" and
- * "saved-changed", on the thread that edits.
+ * Emits "changed" (the project is another one), "selection-changed" (other
+ * things are selected or another elevation is shown) and "saved-changed", on
+ * the thread that edits, each once and after all has changed.
  */
 #pragma once
 
@@ -18,6 +19,11 @@ G_BEGIN_DECLS
 #define CW_TYPE_DOCUMENT (cw_document_get_type ())
 G_DECLARE_FINAL_TYPE (CwDocument, cw_document, CW, DOCUMENT, GObject)
 
+/* The oldest steps are forgotten beyond so many. */
+#define CW_DOCUMENT_STEPS_MOST 2000
+
+/* @project counts as saved: it holds no work of the user's that could be lost.
+ * A recovered one does: cw_document_mark_saved() with NULL says so. */
 CwDocument *cw_document_new (const CwProject *project);
 
 const CwProject *cw_document_project (CwDocument *document);     /* borrowed */
@@ -29,7 +35,9 @@ const CwProject *cw_document_project (CwDocument *document);     /* borrowed */
  * @merge: (nullable): consecutive edits with an equal key become one step
  *   (a drag, typing in a field); cw_document_seal() ends the run
  *
- * Does nothing when @project is the present one. Drops redo.
+ * Does nothing when @project is the present one. Drops redo. What @project no
+ * longer holds is no longer selected or shown. A run of merged edits that ends
+ * at the very project it began with leaves no step behind.
  */
 void cw_document_edit (CwDocument *document, const CwProject *project,
                        const char *name, const char *merge);
@@ -42,7 +50,8 @@ const char *cw_document_redo_name (CwDocument *document);
 void cw_document_undo (CwDocument *document);
 void cw_document_redo (CwDocument *document);
 
-/* The ids of what is selected, in the order of choosing. */
+/* The ids of what is selected, in the order of choosing; NULL-ended, borrowed
+ * until the selection changes. */
 const char *const *cw_document_selection (CwDocument *document);
 void cw_document_select (CwDocument *document, const char *const *ids);
 gboolean cw_document_is_selected (CwDocument *document, const char *id);
@@ -51,7 +60,8 @@ gboolean cw_document_is_selected (CwDocument *document, const char *id);
 const char *cw_document_elevation_id (CwDocument *document);     /* NULL: none */
 void cw_document_show_elevation (CwDocument *document, const char *id);
 
-/* Which state is on disk. */
+/* Which state is on disk: (nullable) none is. Ends a run of merged edits, so
+ * that undo can come back to the saved state. */
 void cw_document_mark_saved (CwDocument *document, const CwProject *project);
 gboolean cw_document_is_saved (CwDocument *document);
 

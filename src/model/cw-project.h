@@ -352,8 +352,12 @@ char *cw_project_free_id (const CwProject *project, const char *stem);
 CwOpening *cw_project_resolve_opening (const CwProject *project,
                                        const CwOpening *opening);
 
-/* Takes a rectangle, an opening's clear height and so on out of the structs.
- * Regions are new; (transfer full). */
+/*
+ * Shapes as regions; (transfer full).
+ * An opening's sides are tagged by CwOpeningSide, an outline's by CwEdge. A
+ * rise that the head cannot have is taken as the nearest that it can, so that
+ * a faulty arch is still drawn and measured; a check tells of it.
+ */
 CwRegion *cw_opening_shape (const CwOpening *resolved);
 CwRegion *cw_stub_out_shape (const CwStubOut *stub_out, gboolean with_clearance);
 CwRegion *cw_outline_shape (const CwOutline *outline);       /* NULL when invalid */
