@@ -99,6 +99,7 @@ cw_decimal_parse (const char *text, const CwTextStyle *style, CwDecimal *value,
   if (!cw_text_scan_begin (&scan, text, style, error))
     return FALSE;
   gboolean is_minus = cw_text_scan_dash (&scan);
+  cw_text_scan_blanks (&scan);
   const char *start = scan.at;
   CwScannedNumber number;
   if (!cw_text_scan_number (&scan, &number, error)

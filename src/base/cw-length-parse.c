@@ -344,6 +344,7 @@ cw_length_parse (const char *text, const CwTextStyle *style, CwLength *length,
   if (!cw_text_scan_begin (&scan, text, style, error))
     return FALSE;
   gboolean is_minus = cw_text_scan_dash (&scan);
+  cw_text_scan_blanks (&scan);
 
   const char *start = scan.at;
   Amount amount;
