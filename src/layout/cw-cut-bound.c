@@ -1,0 +1,288 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-cut-bound.h"
+
+#include <math.h>
+
+/*
+ * A dual feasible function maps sizes, as shares of the panel, so that sizes
+ * that fit beside each other still do after it. Three families are used:
+ *
+ *   STEPS     with a whole number k: shares to whole multiples of 1/k
+ *   CLIP      with a threshold e: shares above 1 - e count 1, below e nothing
+ *   ROUND     with a threshold e: shares above 1/2 by what they leave beside
+ *             them in units of e, others as one unit
+ *
+ * All are worked out on whole lengths, so that a size of just half a panel is
+ * never taken for a little more.
+ */
+typedef enum
+{
+  STEPS,
+  CLIP,
+  ROUND,
+} Family;
+
+typedef struct
+{
+  Family family;
+  CwLength parameter;        /* k, or e as a length */
+} Function;
+
+static double
+steps (CwLength size, CwLength whole, CwLength k)
+{
+  const CwLength scaled = size * (k + 1);
+  if (scaled % whole == 0)
+    return (double) size / (double) whole;
+  return (double) (scaled / whole) / (double) k;
+}
+
+static double
+clip (CwLength size, CwLength whole, CwLength e)
+{
+  if (size > whole - e)
+    return 1;
+  return size < e ? 0 : (double) size / (double) whole;
+}
+
+static double
+round_to_units (CwLength size, CwLength whole, CwLength e)
+{
+  const double units = (double) (whole / e);
+  if (2 * size > whole)
+    return 1 - (double) ((whole - size) / e) / units;
+  return size < e ? 0 : 1 / units;
+}
+
+static double
+apply (const Function *function, CwLength size, CwLength whole)
+{
+  switch (function->family)
+    {
+    case STEPS:
+      return steps (size, whole, function->parameter);
+    case CLIP:
+      return clip (size, whole, function->parameter);
+    case ROUND:
+      return round_to_units (size, whole, function->parameter);
+    }
+  g_assert_not_reached ();
+}
+
+#define MOST_STEPS 8
+#define MOST_THRESHOLDS 64
+
+static int
+compare_lengths (gconstpointer a, gconstpointer b)
+{
+  const CwLength first = *(const CwLength *) a, second = *(const CwLength *) b;
+  return (first > second) - (first < second);
+}
+
+static void
+add_threshold (GArray *thresholds, CwLength e, CwLength whole)
+{
+  if (e > 0 && 2 * e <= whole)
+    g_array_append_val (thresholds, e);
+}
+
+/* Where the functions can change their values: at the sizes and at what they
+ * leave of a panel. Evenly thinned when there are many. */
+static GArray *
+collect_thresholds (const CwLength *sizes, guint n, CwLength whole)
+{
+  GArray *all = g_array_new (FALSE, FALSE, sizeof (CwLength));
+  for (guint i = 0; i < n; i++)
+    {
+      add_threshold (all, sizes[i], whole);
+      add_threshold (all, whole - sizes[i], whole);
+      add_threshold (all, whole - sizes[i] + 1, whole);
+    }
+  g_array_sort (all, compare_lengths);
+
+  GArray *kept = g_array_new (FALSE, FALSE, sizeof (CwLength));
+  guint n_distinct = 0;
+  for (guint i = 0; i < all->len; i++)
+    {
+      const CwLength e = g_array_index (all, CwLength, i);
+      if (n_distinct == 0 || e != g_array_index (all, CwLength, n_distinct - 1))
+        g_array_index (all, CwLength, n_distinct++) = e;
+    }
+  const guint n_kept = MIN (n_distinct, MOST_THRESHOLDS);
+  for (guint i = 0; i < n_kept; i++)
+    g_array_append_val (kept, g_array_index (all, CwLength,
+                                             i * n_distinct / n_kept));
+  g_array_unref (all);
+  return kept;
+}
+
+static void
+add_function (GArray *functions, Family family, CwLength parameter)
+{
+  const Function function = { family, parameter };
+  g_array_append_val (functions, function);
+}
+
+static GArray *
+collect_functions (const CwLength *sizes, guint n, CwLength whole)
+{
+  GArray *functions = g_array_new (FALSE, FALSE, sizeof (Function));
+  GArray *thresholds = collect_thresholds (sizes, n, whole);
+
+  for (guint k = 1; k <= MOST_STEPS; k++)
+    add_function (functions, STEPS, k);
+  add_function (functions, CLIP, 0);
+  for (guint i = 0; i < thresholds->len; i++)
+    {
+      const CwLength e = g_array_index (thresholds, CwLength, i);
+      add_function (functions, CLIP, e);
+      add_function (functions, ROUND, e);
+    }
+  g_array_unref (thresholds);
+  return functions;
+}
+
+/* values[f * n + i]: function f of size i. A size that is larger than the
+ * whole cannot lie that way; NAN says so. */
+static double *
+tabulate (const GArray *functions, const CwLength *sizes, guint n,
+          CwLength whole)
+{
+  double *values = g_new (double, (gsize) functions->len * n);
+  for (guint f = 0; f < functions->len; f++)
+    for (guint i = 0; i < n; i++)
+      values[(gsize) f * n + i]
+          = sizes[i] > whole
+                ? (double) NAN
+                : apply (&g_array_index (functions, Function, f), sizes[i],
+                         whole);
+  return values;
+}
+
+typedef struct
+{
+  guint n;
+  const guint *counts;
+  GArray *on_width, *on_height;
+  /* [0]: as the blanks lie; [1]: turned */
+  double *across[2], *along[2];
+  gboolean turn;
+} Tables;
+
+static double
+weight (const Tables *tables, guint f, guint g)
+{
+  const gsize at_f = (gsize) f * tables->n, at_g = (gsize) g * tables->n;
+  double sum = 0;
+  for (guint i = 0; i < tables->n; i++)
+    {
+      const double straight
+          = tables->across[0][at_f + i] * tables->along[0][at_g + i];
+      /* fmin() passes over the way that does not fit. */
+      sum += tables->counts[i]
+             * (tables->turn ? fmin (straight, tables->across[1][at_f + i]
+                                                   * tables->along[1][at_g + i])
+                             : straight);
+    }
+  return sum;
+}
+
+static void
+tables_clear (Tables *tables)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      g_free (tables->across[i]);
+      g_free (tables->along[i]);
+    }
+  g_array_unref (tables->on_width);
+  g_array_unref (tables->on_height);
+}
+
+static void
+tables_fill (Tables *tables, const CwLength *widths, const CwLength *heights,
+             CwCutSize panel)
+{
+  const guint n = tables->n;
+  tables->on_width = collect_functions (widths, n, panel.width);
+  tables->on_height = collect_functions (heights, n, panel.height);
+  tables->across[0] = tabulate (tables->on_width, widths, n, panel.width);
+  tables->along[0] = tabulate (tables->on_height, heights, n, panel.height);
+  tables->across[1] = tabulate (tables->on_width, heights, n, panel.width);
+  tables->along[1] = tabulate (tables->on_height, widths, n, panel.height);
+}
+
+static double
+greatest_weight (const Tables *tables)
+{
+  double most = 0;
+  for (guint f = 0; f < tables->on_width->len; f++)
+    for (guint g = 0; g < tables->on_height->len; g++)
+      most = fmax (most, weight (tables, f, g));
+  return most;
+}
+
+static int
+compare_sizes (gconstpointer a, gconstpointer b)
+{
+  const CwCutSize *first = a, *second = b;
+  if (first->width != second->width)
+    return first->width < second->width ? -1 : 1;
+  return (first->height > second->height) - (first->height < second->height);
+}
+
+/* The different sizes, and how many blanks each stands for. */
+typedef struct
+{
+  guint n;
+  CwLength *widths, *heights;
+  guint *counts;
+} Sizes;
+
+static void
+sizes_collect (Sizes *sizes, const CwCutSize *blanks, guint n_blanks)
+{
+  CwCutSize *sorted = g_memdup2 (blanks, n_blanks * sizeof (CwCutSize));
+  qsort (sorted, n_blanks, sizeof (CwCutSize), compare_sizes);
+  sizes->n = 0;
+  sizes->widths = g_new (CwLength, n_blanks);
+  sizes->heights = g_new (CwLength, n_blanks);
+  sizes->counts = g_new (guint, n_blanks);
+  for (guint i = 0; i < n_blanks; i++)
+    {
+      if (i == 0 || compare_sizes (&sorted[i - 1], &sorted[i]) != 0)
+        {
+          sizes->widths[sizes->n] = sorted[i].width;
+          sizes->heights[sizes->n] = sorted[i].height;
+          sizes->counts[sizes->n++] = 0;
+        }
+      sizes->counts[sizes->n - 1]++;
+    }
+  g_free (sorted);
+}
+
+static void
+sizes_clear (Sizes *sizes)
+{
+  g_free (sizes->widths);
+  g_free (sizes->heights);
+  g_free (sizes->counts);
+}
+
+guint
+cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
+              gboolean turn)
+{
+  if (n_blanks == 0)
+    return 0;
+  Sizes sizes;
+  sizes_collect (&sizes, blanks, n_blanks);
+
+  Tables tables = { .n = sizes.n, .counts = sizes.counts, .turn = turn };
+  tables_fill (&tables, sizes.widths, sizes.heights, panel);
+  /* The sum may be off by rounding: rather a panel too few than too many. */
+  const double bound = ceil (greatest_weight (&tables) - 1e-6);
+  tables_clear (&tables);
+  sizes_clear (&sizes);
+  return (guint) bound;
+}

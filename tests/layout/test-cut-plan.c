@@ -1,0 +1,233 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The cut plan against counts known by arithmetic, and random jobs against a
+ * checker that shares no code with the planner.
+ */
+#include "cut-plan-checker.h"
+#include "cw-cut-plan.h"
+
+static CwCutPlan *
+plan_of (const CwCutBlank *blanks, guint n, const CwCutRules *rules)
+{
+  CwCutPlan *plan = cw_cut_plan_new (blanks, n, rules, CW_CUT_EFFORT_LIVE,
+                                     NULL, NULL, NULL);
+  check_cut_plan (plan, blanks, n);
+  return plan;
+}
+
+/* One job of blanks of one height, as lengths along the panel. Counts follow
+ * from the sum: derived. */
+static void
+assert_panels_for_lengths (const CwLength *mm, guint n, CwLength kerf_mm,
+                           guint n_panels)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (kerf_mm) };
+  g_autofree CwCutBlank *blanks = g_new0 (CwCutBlank, n);
+  for (guint i = 0; i < n; i++)
+    blanks[i] = (CwCutBlank) { CW_MM (mm[i]), CW_MM (600), 0 };
+  g_autoptr (CwCutPlan) plan = plan_of (blanks, n, &rules);
+  g_assert_cmpuint (plan->panels->len, ==, n_panels);
+  g_assert_cmpuint (plan->least, ==, n_panels);
+}
+
+static void
+test_lengths (void)
+{
+  const CwLength halves[] = { 1200, 1200, 1200, 1200 };
+  assert_panels_for_lengths (halves, 4, 0, 2);
+  /* With a kerf of 4 only one half of 1200 comes out of a panel. */
+  assert_panels_for_lengths (halves, 4, 4, 4);
+  /* 2 × 1198 + 4 = 2400 */
+  const CwLength sawn_halves[] = { 1198, 1198, 1198, 1198 };
+  assert_panels_for_lengths (sawn_halves, 4, 4, 2);
+  /* 5 thirds of 797 with two kerfs of 4: 3 + 2. */
+  const CwLength thirds[] = { 797, 797, 797, 797, 797 };
+  assert_panels_for_lengths (thirds, 5, 4, 2);
+  /* Each just over a half. */
+  const CwLength large[] = { 1201, 1300, 1250, 1400, 1999 };
+  assert_panels_for_lengths (large, 5, 0, 5);
+  /* 7 + 5 + 12 and 9 + 15 and 8 + 16 tenths of a panel of 24. */
+  const CwLength mixed[] = { 700, 500, 1200, 900, 1500, 800, 1600 };
+  assert_panels_for_lengths (mixed, 7, 0, 3);
+}
+
+static void
+test_whole_panels (void)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
+  /* 10 mm too large by the joint that was left out: rasped, still one. */
+  const CwCutBlank blanks[] = { { CW_MM (2400), CW_MM (600), 0 },
+                                { CW_MM (2410), CW_MM (600), 0 },
+                                { CW_MM (2400), CW_MM (600), 1 } };
+  g_autoptr (CwCutPlan) plan = plan_of (blanks, 3, &rules);
+  g_assert_cmpuint (plan->panels->len, ==, 3);
+  g_assert_cmpuint (plan->least, ==, 3);
+  for (guint i = 0; i < 3; i++)
+    {
+      const CwCutPanel *panel = g_ptr_array_index (plan->panels, i);
+      g_assert_cmpuint (panel->cuts->len, ==, 0);
+    }
+}
+
+static void
+test_ripped_pairs (void)
+{
+  /* Two strips of 298 with a kerf of 4 come out of 600. */
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
+  CwCutBlank blanks[6];
+  for (guint i = 0; i < 6; i++)
+    blanks[i] = (CwCutBlank) { CW_MM (2400), CW_MM (298), 0 };
+  g_autoptr (CwCutPlan) plan = plan_of (blanks, 6, &rules);
+  g_assert_cmpuint (plan->panels->len, ==, 3);
+}
+
+static void
+test_groups_stay_apart (void)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), 0 };
+  CwCutBlank blanks[4];
+  for (guint i = 0; i < 4; i++)
+    blanks[i] = (CwCutBlank) { CW_MM (600), CW_MM (600), i };
+  g_autoptr (CwCutPlan) apart = plan_of (blanks, 4, &rules);
+  g_assert_cmpuint (apart->panels->len, ==, 4);
+  for (guint i = 0; i < 4; i++)
+    blanks[i].group = 7;
+  g_autoptr (CwCutPlan) together = plan_of (blanks, 4, &rules);
+  g_assert_cmpuint (together->panels->len, ==, 1);
+}
+
+static void
+test_turning (void)
+{
+  CwCutRules rules = { CW_MM (2400), CW_MM (600), 0 };
+  const CwCutBlank blanks[] = { { CW_MM (600), CW_MM (400), 0 },
+                                { CW_MM (600), CW_MM (400), 0 },
+                                { CW_MM (600), CW_MM (400), 0 },
+                                { CW_MM (600), CW_MM (400), 0 },
+                                { CW_MM (600), CW_MM (400), 0 },
+                                { CW_MM (600), CW_MM (400), 0 } };
+  g_autoptr (CwCutPlan) straight = plan_of (blanks, 6, &rules);
+  g_assert_cmpuint (straight->panels->len, ==, 2);
+  rules.turn = TRUE;
+  /* 6 × 400 = 2400 */
+  g_autoptr (CwCutPlan) turned = plan_of (blanks, 6, &rules);
+  g_assert_cmpuint (turned->panels->len, ==, 1);
+}
+
+static void
+fill_at_random (CwCutBlank *blanks, guint n, const CwCutRules *rules)
+{
+  for (guint i = 0; i < n; i++)
+    blanks[i] = (CwCutBlank) {
+      g_test_rand_int_range (1, (gint32) (rules->length / CW_MM (1))) * CW_MM (1),
+      g_test_rand_bit ()
+          ? rules->height
+          : g_test_rand_int_range (1, (gint32) (rules->height / CW_MM (1)))
+                * CW_MM (1),
+      (guint) g_test_rand_int_range (0, 3)
+    };
+}
+
+static void
+test_random_jobs (void)
+{
+  for (guint round = 0; round < 200; round++)
+    {
+      const CwCutRules rules
+          = { CW_MM (g_test_rand_int_range (600, 3000)),
+              CW_MM (g_test_rand_int_range (300, 700)),
+              CW_MM (g_test_rand_int_range (0, 6)), g_test_rand_bit () };
+      CwCutBlank blanks[40];
+      const guint n = (guint) g_test_rand_int_range (0, 40);
+      fill_at_random (blanks, n, &rules);
+      g_autoptr (CwCutPlan) plan = plan_of (blanks, n, &rules);
+      g_assert_cmpuint (plan->panels->len, <=, n);
+    }
+}
+
+static void
+assert_same_cuts (const GArray *a, const GArray *b)
+{
+  g_assert_cmpuint (a->len, ==, b->len);
+  for (guint i = 0; i < a->len; i++)
+    {
+      const CwCut *first = &g_array_index (a, CwCut, i);
+      const CwCut *second = &g_array_index (b, CwCut, i);
+      g_assert_cmpint (first->upright, ==, second->upright);
+      g_assert_cmpint (first->at, ==, second->at);
+      g_assert_cmpint (first->from, ==, second->from);
+      g_assert_cmpint (first->to, ==, second->to);
+    }
+}
+
+static void
+test_same_plan_again (void)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
+  CwCutBlank blanks[40];
+  fill_at_random (blanks, 40, &rules);
+  g_autoptr (CwCutPlan) first = plan_of (blanks, 40, &rules);
+  g_autoptr (CwCutPlan) second = plan_of (blanks, 40, &rules);
+  g_assert_cmpuint (first->panels->len, ==, second->panels->len);
+  for (guint i = 0; i < first->panels->len; i++)
+    {
+      const CwCutPanel *a = g_ptr_array_index (first->panels, i);
+      const CwCutPanel *b = g_ptr_array_index (second->panels, i);
+      assert_same_cuts (a->cuts, b->cuts);
+    }
+}
+
+static void
+note_progress (guint n_panels, double share, gpointer data)
+{
+  g_assert_cmpuint (n_panels, >, 0);
+  g_assert_cmpfloat (share, >=, 0);
+  g_assert_cmpfloat (share, <=, 1);
+  (*(guint *) data)++;
+}
+
+static void
+cancel_at_once (guint n_panels, double share, gpointer cancellable)
+{
+  g_cancellable_cancel (cancellable);
+}
+
+static void
+test_progress_and_cancel (void)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
+  CwCutBlank blanks[12];
+  for (guint i = 0; i < 12; i++)
+    blanks[i] = (CwCutBlank) { CW_MM (700 + 37 * (i % 5)),
+                               CW_MM (310 + 19 * (i % 4)), 0 };
+  guint n_calls = 0;
+  g_autoptr (CwCutPlan) plan
+      = cw_cut_plan_new (blanks, 12, &rules, CW_CUT_EFFORT_LIVE,
+                         note_progress, &n_calls, NULL);
+  check_cut_plan (plan, blanks, 12);
+  if (plan->panels->len > plan->least)
+    g_assert_cmpuint (n_calls, >, 0);
+
+  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
+  g_autoptr (CwCutPlan) cancelled
+      = cw_cut_plan_new (blanks, 12, &rules, CW_CUT_EFFORT_LIVE,
+                         cancel_at_once, cancellable, cancellable);
+  check_cut_plan (cancelled, blanks, 12);
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/layout/cut-plan/lengths", test_lengths);
+  g_test_add_func ("/layout/cut-plan/whole-panels", test_whole_panels);
+  g_test_add_func ("/layout/cut-plan/ripped-pairs", test_ripped_pairs);
+  g_test_add_func ("/layout/cut-plan/groups-stay-apart",
+                   test_groups_stay_apart);
+  g_test_add_func ("/layout/cut-plan/turning", test_turning);
+  g_test_add_func ("/layout/cut-plan/random-jobs", test_random_jobs);
+  g_test_add_func ("/layout/cut-plan/same-plan-again", test_same_plan_again);
+  g_test_add_func ("/layout/cut-plan/progress-and-cancel",
+                   test_progress_and_cancel);
+  return g_test_run ();
+}
