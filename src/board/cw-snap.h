@@ -1,6 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Snapping: the nearest thing of note to a point, exactly.
+ *
+ * A corner wins over a middle, both over a side, a side over the guides
+ * through other corners, and those over the grid. A side and a guide go
+ * together: the point lies on the side where the guide crosses it.
  */
 #pragma once
 
@@ -29,13 +33,27 @@ typedef struct
 typedef struct
 {
   const CwWall *wall;       /* (nullable) */
-  const char *skip_id;      /* (nullable): an item that must not snap to itself */
+  const char *const *skip_ids;  /* (nullable): items that must not snap to
+                                   themselves; NULL-ended. The elevation's id
+                                   stands for its outline */
   const CwPoint *points;    /* further points: the outline being drawn */
   gsize n_points;
-  CwLength radius;
+  CwLength radius;          /* 0: nothing but the grid */
   CwLength grid;            /* 0: none */
 } CwSnapField;
 
 CwSnap cw_snap (const CwSnapField *field, CwPoint at);
+
+/*
+ * cw_snap_box:
+ * Moves @box, as little as may be, so that its sides fall on something of
+ * note; the centre and the size stay as they are otherwise. Returns how far to
+ * move it in @move and what it fell on as a snap of the corner concerned.
+ */
+CwSnap cw_snap_box (const CwSnapField *field, const CwBox *box, CwPoint *move);
+
+/* The largest round step that is no coarser than a pixel: points taken with
+ * the pointer are rounded to it and lose nothing that the eye could see. */
+CwLength cw_snap_grid (CwUnits units, double nm_per_pixel);
 
 G_END_DECLS

@@ -84,6 +84,18 @@ const char *cw_tool_hint (CwTool *tool);
 /* What is being drawn, guides and handles included; (transfer full). */
 CwDisplayList *cw_tool_overlay (CwTool *tool, double nm_per_pixel);
 
+/* TRUE once after something was placed without CW_HOLD_ADD: back to selecting,
+ * if whoever feeds the tool wants that. */
+gboolean cw_tool_take_done (CwTool *tool);
+
+/* How far the elevation's origin moved with the last edit, once: what was at
+ * (x, y) is at (x, y) minus this. Zero when it did not move. */
+CwPoint cw_tool_take_shift (CwTool *tool);
+
+/* The document or the shown elevation changed behind the tool's back (undo,
+ * inspector): gives up what can no longer be gone on with. */
+void cw_tool_refresh (CwTool *tool);
+
 /* CW_TOOL_SCALE and CW_TOOL_TAPE: the two points on the wall plane; FALSE
  * until both are there. */
 gboolean cw_tool_two_points (CwTool *tool, CwPoint *first, CwPoint *second);

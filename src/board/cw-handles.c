@@ -1,0 +1,114 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-handles.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "cw-hit.h"
+
+/* What is left of a box when a side is pushed past the other. */
+#define LEAST CW_MM (1)
+
+static void
+add (GArray *handles, CwLength x, CwLength y, guint kind, guint corner)
+{
+  CwHandle handle = { cw_point (x, y), (CwHandleKind) kind, corner };
+
+  g_array_append_val (handles, handle);
+}
+
+static void
+add_box (GArray *handles, const CwBox *box)
+{
+  CwLength x = box->left + cw_box_width (box) / 2;
+  CwLength y = box->bottom + cw_box_height (box) / 2;
+
+  add (handles, box->left, box->bottom, CW_HANDLE_LEFT | CW_HANDLE_BOTTOM, 0);
+  add (handles, box->right, box->bottom, CW_HANDLE_RIGHT | CW_HANDLE_BOTTOM,
+       0);
+  add (handles, box->right, box->top, CW_HANDLE_RIGHT | CW_HANDLE_TOP, 0);
+  add (handles, box->left, box->top, CW_HANDLE_LEFT | CW_HANDLE_TOP, 0);
+  add (handles, x, box->bottom, CW_HANDLE_BOTTOM, 0);
+  add (handles, box->right, y, CW_HANDLE_RIGHT, 0);
+  add (handles, x, box->top, CW_HANDLE_TOP, 0);
+  add (handles, box->left, y, CW_HANDLE_LEFT, 0);
+}
+
+static void
+add_corners (GArray *handles, const CwList *corners)
+{
+  for (gsize i = 0; i < cw_list_length (corners); i++)
+    {
+      const CwCornerNode *corner = cw_list_at (corners, i);
+
+      add (handles, corner->x, corner->y, CW_HANDLE_CORNER, (guint) i);
+    }
+}
+
+static gboolean
+is_unclad (const CwWall *wall, const char *id)
+{
+  for (guint i = 0; i < wall->unclads->len; i++)
+    if (strcmp (((CwUnclad *) g_ptr_array_index (wall->unclads, i))->id, id)
+        == 0)
+      return TRUE;
+  return FALSE;
+}
+
+GArray *
+cw_handles (const CwWall *wall, const char *id)
+{
+  GArray *handles = g_array_new (FALSE, FALSE, sizeof (CwHandle));
+  CwBox box;
+
+  g_return_val_if_fail (wall != NULL && id != NULL, handles);
+
+  if (strcmp (wall->elevation->id, id) == 0)
+    {
+      if (wall->elevation->outline)
+        add_corners (handles,
+                     ((CwOutline *) wall->elevation->outline)->corners);
+    }
+  else if (!is_unclad (wall, id) && cw_hit_bounds (wall, id, &box))
+    add_box (handles, &box);
+  return handles;
+}
+
+gboolean
+cw_handles_pick (const GArray *handles, CwPoint at, CwLength reach,
+                 CwHandle *handle)
+{
+  double nearest = (double) reach;
+  gboolean found = FALSE;
+
+  for (guint i = 0; i < handles->len; i++)
+    {
+      const CwHandle *there = &g_array_index (handles, CwHandle, i);
+      double away = hypot ((double) (there->at.x - at.x),
+                           (double) (there->at.y - at.y));
+
+      if (away <= nearest)
+        {
+          nearest = away;
+          *handle = *there;
+          found = TRUE;
+        }
+    }
+  return found;
+}
+
+CwBox
+cw_handle_drag (const CwBox *box, CwHandleKind kind, CwPoint to)
+{
+  CwBox dragged = *box;
+
+  if (kind & CW_HANDLE_LEFT)
+    dragged.left = MIN (to.x, box->right - LEAST);
+  if (kind & CW_HANDLE_RIGHT)
+    dragged.right = MAX (to.x, box->left + LEAST);
+  if (kind & CW_HANDLE_BOTTOM)
+    dragged.bottom = MIN (to.y, box->top - LEAST);
+  if (kind & CW_HANDLE_TOP)
+    dragged.top = MAX (to.y, box->bottom + LEAST);
+  return dragged;
+}

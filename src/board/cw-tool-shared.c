@@ -1,0 +1,108 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What the tools share: the wall they work on, snapping, editing.
+ */
+#include "cw-tool-private.h"
+
+#include <math.h>
+
+const CwProject *
+cw_tool_project (CwTool *tool)
+{
+  return cw_document_project (tool->document);
+}
+
+const CwElevation *
+cw_tool_elevation (CwTool *tool)
+{
+  const char *id = cw_document_elevation_id (tool->document);
+
+  return id ? cw_project_elevation (cw_tool_project (tool), id) : NULL;
+}
+
+const CwWall *
+cw_tool_wall (CwTool *tool)
+{
+  const CwElevation *elevation = cw_tool_elevation (tool);
+  CwWall *former = g_steal_pointer (&tool->wall);
+
+  if (elevation)
+    tool->wall = cw_wall_renew (former, cw_tool_project (tool), elevation);
+  g_clear_pointer (&former, cw_wall_unref);
+  return tool->wall;
+}
+
+CwLength
+cw_tool_reach (const CwPointer *pointer, double pixels)
+{
+  return (CwLength) llround (pixels * pointer->nm_per_pixel);
+}
+
+gboolean
+cw_tool_is_apart (const CwPointer *pointer, CwPoint a, CwPoint b,
+                  double pixels)
+{
+  return hypot ((double) (a.x - b.x), (double) (a.y - b.y))
+         >= pixels * pointer->nm_per_pixel;
+}
+
+CwSnapField
+cw_tool_snap_field (CwTool *tool, const CwPointer *pointer)
+{
+  gboolean free = (pointer->hold & CW_HOLD_FREE) != 0;
+
+  return (CwSnapField) {
+    .wall = cw_tool_wall (tool),
+    .radius = free ? 0 : cw_tool_reach (pointer, CW_TOOL_SNAP_PIXELS),
+    .grid = cw_snap_grid (tool->style.units, pointer->nm_per_pixel),
+  };
+}
+
+CwPoint
+cw_tool_snap (CwTool *tool, const CwPointer *pointer, const CwPoint *points,
+              gsize n_points, const char *const *skip_ids)
+{
+  CwSnapField field = cw_tool_snap_field (tool, pointer);
+
+  field.points = points;
+  field.n_points = n_points;
+  field.skip_ids = skip_ids;
+  tool->snap = cw_snap (&field, pointer->at);
+  tool->shows_snap = TRUE;
+  return tool->snap.at;
+}
+
+CwPoint
+cw_tool_straighten (CwPoint from, CwPoint at)
+{
+  if (ABS (at.x - from.x) >= ABS (at.y - from.y))
+    return cw_point (at.x, from.y);
+  return cw_point (from.x, at.y);
+}
+
+void
+cw_tool_edit (CwTool *tool, const CwProject *project, const char *name,
+              const char *select)
+{
+  cw_document_seal (tool->document);
+  cw_document_edit (tool->document, project, name, NULL);
+  if (select)
+    cw_document_select (tool->document,
+                        (const char *const[]) { select, NULL });
+}
+
+void
+cw_tool_placed (CwTool *tool)
+{
+  tool->shows_snap = FALSE;
+  tool->done = (tool->pointer.hold & CW_HOLD_ADD) == 0;
+}
+
+char *
+cw_tool_size_text (CwTool *tool, CwLength width, CwLength height)
+{
+  g_autofree char *wide = cw_length_format (width, &tool->style);
+  g_autofree char *high = cw_length_format (height, &tool->style);
+
+  return g_strdup_printf ("%s × %s", wide, high);
+}

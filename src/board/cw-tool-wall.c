@@ -1,0 +1,412 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The wall tool: clicks set corners, typed lengths go the way the pointer
+ * points, the first corner or Enter closes.
+ */
+#include "cw-tool-private.h"
+
+#include <math.h>
+#include <string.h>
+
+/* Sides this near to level or upright are meant to be: a roof of 1:12, the
+ * flattest that is drawn as one, rises by 0.083. */
+#define NEARLY 0.02
+
+typedef struct
+{
+  CwTool tool;
+  GArray *corners;      /* CwPoint */
+  CwPoint next;         /* where the next corner would come */
+  gboolean has_next;
+  char *trouble;        /* (nullable): why it cannot be closed */
+  char *elevation_id;   /* (nullable): shown when it was begun */
+} WallTool;
+
+static CwPoint
+corner (const WallTool *self, guint i)
+{
+  return g_array_index (self->corners, CwPoint, i);
+}
+
+static CwPoint
+last (const WallTool *self)
+{
+  return corner (self, self->corners->len - 1);
+}
+
+static void
+begin_anew (WallTool *self)
+{
+  g_array_set_size (self->corners, 0);
+  g_clear_pointer (&self->trouble, g_free);
+}
+
+static void
+start (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+
+  self->corners = g_array_new (FALSE, FALSE, sizeof (CwPoint));
+}
+
+static void
+clear (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+
+  g_array_unref (self->corners);
+  g_free (self->trouble);
+  g_free (self->elevation_id);
+}
+
+static gboolean
+is_of_note (CwSnapKind kind)
+{
+  return kind != CW_SNAP_NONE && kind != CW_SNAP_GRID;
+}
+
+/* Level or upright help, where nothing else has been snapped to. */
+static CwPoint
+help_straight (CwTool *tool, CwPoint from, CwPoint at)
+{
+  double dx = fabs ((double) (at.x - from.x));
+  double dy = fabs ((double) (at.y - from.y));
+
+  if (dy <= NEARLY * dx && !is_of_note (tool->snap.y_kind))
+    {
+      tool->snap.y_kind = CW_SNAP_ALIGN_Y;
+      tool->snap.y_from = from;
+      at.y = from.y;
+    }
+  else if (dx <= NEARLY * dy && !is_of_note (tool->snap.x_kind))
+    {
+      tool->snap.x_kind = CW_SNAP_ALIGN_X;
+      tool->snap.x_from = from;
+      at.x = from.x;
+    }
+  return at;
+}
+
+static CwPoint
+aim (WallTool *self, const CwPointer *pointer)
+{
+  CwTool *tool = &self->tool;
+  CwPoint at
+      = cw_tool_snap (tool, pointer, (const CwPoint *) self->corners->data,
+                      self->corners->len, NULL);
+
+  if (self->corners->len == 0)
+    return at;
+  if (pointer->hold & CW_HOLD_STRAIGHT)
+    at = cw_tool_straighten (last (self), at);
+  else if (!(pointer->hold & CW_HOLD_FREE))
+    at = help_straight (tool, last (self), at);
+  tool->snap.at = at;
+  return at;
+}
+
+static void
+set_trouble (WallTool *self, char *trouble)
+{
+  g_free (self->trouble);
+  self->trouble = trouble;
+}
+
+static void
+add_corner (WallTool *self, CwPoint at)
+{
+  if (self->corners->len > 0 && cw_point_equal (last (self), at))
+    return;
+  if (self->corners->len == 0)
+    {
+      g_free (self->elevation_id);
+      self->elevation_id
+          = g_strdup (cw_document_elevation_id (self->tool.document));
+    }
+  set_trouble (self, NULL);
+  g_array_append_val (self->corners, at);
+}
+
+static void
+commit (WallTool *self, const CwCorner *corners, gsize n)
+{
+  CwTool *tool = &self->tool;
+  g_autofree char *id = NULL;
+  g_autoptr (CwProject) project
+      = cw_edit_draw_outline (cw_tool_project (tool), cw_tool_elevation (tool),
+                              corners, n, &id, &tool->shift);
+
+  begin_anew (self);
+  cw_tool_edit (tool, project, _ ("Draw outline"), NULL);
+  cw_document_show_elevation (tool->document, id);
+  cw_document_select (tool->document, (const char *const[]) { id, NULL });
+  cw_tool_placed (tool);
+}
+
+/* Whether all of it lies where a project may have points. */
+static gboolean
+is_within_bounds (const CwCorner *corners, gsize n)
+{
+  CwBox box = cw_tool_box (corners[0].at, corners[0].at);
+
+  for (gsize i = 1; i < n; i++)
+    {
+      box.left = MIN (box.left, corners[i].at.x);
+      box.right = MAX (box.right, corners[i].at.x);
+      box.bottom = MIN (box.bottom, corners[i].at.y);
+      box.top = MAX (box.top, corners[i].at.y);
+    }
+  return cw_edit_box_is_sound (&box);
+}
+
+static gboolean
+close_corners (WallTool *self, const CwCorner *corners, gsize n)
+{
+  CwOutlineCheck check = cw_outline_check (corners, n);
+
+  if (check.fault != CW_OUTLINE_VALID)
+    set_trouble (self, cw_outline_check_text (&check));
+  else if (!is_within_bounds (corners, n))
+    set_trouble (self, g_strdup (_ ("The outline is too large, or lies too "
+                                    "far from its origin.")));
+  else
+    {
+      commit (self, corners, n);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+finish (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+  guint n = self->corners->len;
+  g_autofree CwCorner *corners = g_new0 (CwCorner, MAX (n, 1));
+
+  if (n == 0)
+    return FALSE;
+  for (guint i = 0; i < n; i++)
+    corners[i].at = corner (self, i);
+  return close_corners (self, corners, n);
+}
+
+static gboolean
+is_at_first (const WallTool *self, const CwPointer *pointer, CwPoint at)
+{
+  if (self->corners->len < 3)
+    return FALSE;
+  return cw_point_equal (at, corner (self, 0))
+         || !cw_tool_is_apart (pointer, pointer->at, corner (self, 0),
+                               CW_TOOL_SNAP_PIXELS);
+}
+
+static void
+press (CwTool *tool, const CwPointer *pointer, guint n_press)
+{
+  WallTool *self = (WallTool *) tool;
+  CwPoint at = aim (self, pointer);
+
+  self->next = at;
+  self->has_next = TRUE;
+  if (is_at_first (self, pointer, at)
+      || (n_press == 2 && self->corners->len >= 3))
+    finish (tool);
+  else
+    add_corner (self, at);
+}
+
+static void
+move (CwTool *tool, const CwPointer *pointer)
+{
+  WallTool *self = (WallTool *) tool;
+
+  self->next = aim (self, pointer);
+  self->has_next = TRUE;
+}
+
+static gboolean
+enter_rectangle (WallTool *self, CwLength width, CwLength height)
+{
+  CwPlacing placing = cw_placing_of (cw_tool_project (&self->tool),
+                                     cw_tool_elevation (&self->tool));
+  CwPoint at = placing.sheet && self->has_next ? self->next : cw_point (0, 0);
+  CwCorner corners[] = {
+    { .at = at },
+    { .at = cw_point (at.x + width, at.y) },
+    { .at = cw_point (at.x + width, at.y + height) },
+    { .at = cw_point (at.x, at.y + height) },
+  };
+
+  return close_corners (self, corners, G_N_ELEMENTS (corners));
+}
+
+/* The typed length along the way from the last corner to the pointer. */
+static gboolean
+enter_length (WallTool *self, CwLength length)
+{
+  double dx, dy, share;
+
+  if (!self->has_next || cw_point_equal (self->next, last (self)))
+    return FALSE;
+  dx = (double) (self->next.x - last (self).x);
+  dy = (double) (self->next.y - last (self).y);
+  share = (double) length / hypot (dx, dy);
+  add_corner (self,
+              cw_point (last (self).x + (CwLength) llround (dx * share),
+                        last (self).y + (CwLength) llround (dy * share)));
+  return TRUE;
+}
+
+/* So far along and so far up or down, to the side where the pointer is. */
+static void
+enter_offset (WallTool *self, CwLength run, CwLength rise)
+{
+  gboolean left = self->has_next && self->next.x < last (self).x;
+  gboolean down = self->has_next && self->next.y < last (self).y;
+
+  add_corner (self, cw_point (last (self).x + (left ? -run : run),
+                              last (self).y + (down ? -rise : rise)));
+}
+
+static gboolean
+refuse (GError **error, const char *sentence)
+{
+  cw_text_error_set (error, CW_TEXT_ERROR_UNEXPECTED, 0, "%s", sentence);
+  return FALSE;
+}
+
+static gboolean
+enter_first (WallTool *self, const CwLength *lengths, GError **error)
+{
+  if (enter_rectangle (self, lengths[0], lengths[1]))
+    return TRUE;
+  return refuse (error, self->trouble);
+}
+
+static gboolean
+enter_text (CwTool *tool, const char *text, GError **error)
+{
+  WallTool *self = (WallTool *) tool;
+  CwLength lengths[CW_TYPED_MOST];
+  guint n;
+
+  if (self->corners->len == 0)
+    {
+      n = cw_typed_lengths (text, &tool->style, 2, 2, lengths, error);
+      return n > 0 && enter_first (self, lengths, error);
+    }
+  n = cw_typed_lengths (text, &tool->style, 1, 2, lengths, error);
+  if (n == 1 && !enter_length (self, lengths[0]))
+    return refuse (error, _ ("Point the way the side goes, then type its "
+                             "length"));
+  if (n == 2)
+    enter_offset (self, lengths[0], lengths[1]);
+  return n > 0;
+}
+
+static gboolean
+cancel (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+  gboolean any = self->corners->len > 0;
+
+  begin_anew (self);
+  return any;
+}
+
+static gboolean
+remove_last (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+
+  if (self->corners->len == 0)
+    return FALSE;
+  set_trouble (self, NULL);
+  g_array_set_size (self->corners, self->corners->len - 1);
+  return TRUE;
+}
+
+/* Corners are in the coordinates of the elevation they were begun on. */
+static void
+refresh (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+
+  if (g_strcmp0 (self->elevation_id,
+                 cw_document_elevation_id (tool->document))
+      != 0)
+    begin_anew (self);
+}
+
+static char *
+hint (CwTool *tool)
+{
+  WallTool *self = (WallTool *) tool;
+
+  if (self->trouble)
+    return g_strdup (self->trouble);
+  if (self->corners->len == 0)
+    return g_strdup (_ ("Click the wall’s first corner, or type its "
+                        "length × height"));
+  if (self->corners->len < 3)
+    return g_strdup (_ ("Click the next corner, or type how far it is the way "
+                        "you point; Backspace takes a corner back"));
+  return g_strdup (_ ("Click the next corner or type its distance; Enter or "
+                      "the first corner closes the outline"));
+}
+
+static void
+draw_way (const WallTool *self, CwDisplayList *list)
+{
+  cw_display_list_begin (list, CW_STYLE_DRAFT, NULL);
+  for (guint i = 0; i < self->corners->len; i++)
+    {
+      CwPoint at = corner (self, i);
+      double x = (double) at.x / 1e6, y = (double) at.y / 1e6;
+
+      if (i == 0)
+        cw_display_list_move_to (list, x, y);
+      else
+        cw_display_list_line_to (list, x, y);
+    }
+  if (self->has_next)
+    cw_display_list_line_to (list, (double) self->next.x / 1e6,
+                             (double) self->next.y / 1e6);
+  cw_display_list_end (list);
+}
+
+static void
+overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
+{
+  WallTool *self = (WallTool *) tool;
+  guint n = self->corners->len;
+
+  if (n > 0)
+    draw_way (self, list);
+  for (guint i = 0; i < n; i++)
+    {
+      cw_tool_draw_handle (list, corner (self, i), nm_per_pixel);
+      if (i > 0)
+        cw_tool_draw_length (tool, list, corner (self, i - 1),
+                             corner (self, i), nm_per_pixel);
+    }
+  if (n > 0 && self->has_next)
+    cw_tool_draw_length (tool, list, last (self), self->next, nm_per_pixel);
+  cw_tool_draw_snap (tool, list, nm_per_pixel);
+}
+
+const CwToolClass cw_tool_wall_class = {
+  .size = sizeof (WallTool),
+  .start = start,
+  .clear = clear,
+  .press = press,
+  .move = move,
+  .enter_text = enter_text,
+  .finish = finish,
+  .cancel = cancel,
+  .remove = remove_last,
+  .refresh = refresh,
+  .hint = hint,
+  .overlay = overlay,
+};
