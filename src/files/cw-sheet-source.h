@@ -12,14 +12,33 @@
 
 G_BEGIN_DECLS
 
+#define CW_SHEET_ERROR (cw_sheet_error_quark ())
+GQuark cw_sheet_error_quark (void);
+
+typedef enum
+{
+  CW_SHEET_ERROR_READ,        /* cannot be read from disk */
+  CW_SHEET_ERROR_KIND,        /* neither PDF, PNG, JPEG nor TIFF */
+  CW_SHEET_ERROR_DAMAGED,     /* cut short, or not what it says it is */
+  CW_SHEET_ERROR_PASSWORD,
+  CW_SHEET_ERROR_TOO_LARGE,   /* more pages, points or pixels than can be held */
+  CW_SHEET_ERROR_RENDER,
+} CwSheetError;
+
+/* The most pixels of an image; 30000 x 20000. */
+#define CW_SHEET_PIXELS_MOST 600000000
+/* The most pixels a side that are drawn at once. */
+#define CW_SHEET_RENDER_MOST 16384
+
 #define CW_TYPE_SHEET_SOURCE (cw_sheet_source_get_type ())
 G_DECLARE_FINAL_TYPE (CwSheetSource, cw_sheet_source, CW, SHEET_SOURCE, GObject)
 
+/* Tells the kind of the file by its bytes, not by its name. */
 CwSheetSource *cw_sheet_source_open (GFile *file, GError **error);
 guint cw_sheet_source_n_pages (CwSheetSource *source);
 
 /* Size of page @page (from 1) after a further clockwise @turn of 0, 90, 180
- * or 270 degrees. */
+ * or 270 degrees. 0 x 0 for a page that cannot be read. */
 void cw_sheet_source_size (CwSheetSource *source, guint page, guint turn,
                            double *width, double *height);
 
@@ -29,7 +48,8 @@ void cw_sheet_source_size (CwSheetSource *source, guint page, guint turn,
  * @x, @y, @width, @height: the wanted part in pixels at that scale, from the
  *   top left of the page as turned
  *
- * Returns: (transfer full) (nullable): an RGB24 image surface on white
+ * Returns: (transfer full) (nullable): an RGB24 image surface on white, also
+ *   white beyond the page
  */
 cairo_surface_t *cw_sheet_source_render (CwSheetSource *source, guint page,
                                          guint turn, double scale, int x,
