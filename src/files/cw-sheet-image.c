@@ -5,8 +5,10 @@
 
 #include "cw-i18n.h"
 #include "cw-sheet-source.h"
+#include "cw-sheet-whole.h"
 
-#define CHUNK (256 * 1024)
+/* Small enough that a vast image is refused before it is unpacked. */
+#define CHUNK (64 * 1024)
 /* Resolutions outside these are no scanner's or plotter's: left-over or made
  * up, so that the image counts as having none. */
 #define LEAST_DPI 10.0
@@ -14,87 +16,95 @@
 /* The longest side that cairo draws. */
 #define MOST_SIDE 32767
 
-typedef struct
-{
-  GdkPixbufLoader *loader;
-  gboolean too_large;
-} Loading;
-
 /* Comes before any pixels are unpacked: a small file may hold a vast image. */
 static void
 on_size_prepared (GdkPixbufLoader *loader, int width, int height,
                   gpointer data)
 {
-  Loading *loading = data;
+  gboolean *too_large = data;
 
   if (width <= MOST_SIDE && height <= MOST_SIDE
       && (gint64) width * height <= CW_SHEET_PIXELS_MOST)
     return;
-  loading->too_large = TRUE;
+  *too_large = TRUE;
   gdk_pixbuf_loader_set_size (loader, 0, 0);
 }
 
 static gboolean
-feed (Loading *loading, GInputStream *stream, GError **error)
+feed (GdkPixbufLoader *loader, GBytes *bytes, const gboolean *too_large,
+      GError **error)
 {
-  g_autofree guchar *chunk = g_malloc (CHUNK);
-  gssize n;
+  gsize n;
+  const guchar *data = g_bytes_get_data (bytes, &n);
 
-  while ((n = g_input_stream_read (stream, chunk, CHUNK, NULL, error)) > 0)
-    if (!gdk_pixbuf_loader_write (loading->loader, chunk, (gsize) n, error)
-        || loading->too_large)
+  for (gsize at = 0; at < n; at += CHUNK)
+    if (!gdk_pixbuf_loader_write (loader, data + at, MIN (CHUNK, n - at),
+                                  error)
+        || *too_large)
       return FALSE;
-  return n == 0;
+  return TRUE;
 }
 
 /* A loader must be closed whatever happened; only the first error counts. */
 static gboolean
-load_all (Loading *loading, GInputStream *stream, GError **error)
+load_all (GdkPixbufLoader *loader, GBytes *bytes, const gboolean *too_large,
+          GError **error)
 {
-  if (feed (loading, stream, error))
-    return gdk_pixbuf_loader_close (loading->loader, error);
-  gdk_pixbuf_loader_close (loading->loader, NULL);
+  if (feed (loader, bytes, too_large, error))
+    return gdk_pixbuf_loader_close (loader, error);
+  gdk_pixbuf_loader_close (loader, NULL);
   return FALSE;
 }
 
 static void
-set_load_error (GError **error, const Loading *loading, const GError *cause)
+set_load_error (GError **error, gboolean too_large, const GError *cause)
 {
-  if (loading->too_large)
+  if (too_large)
     g_set_error (error, CW_SHEET_ERROR, CW_SHEET_ERROR_TOO_LARGE,
                  _ ("has more than %d pixels a side or %d million in all. "
                     "Scan it again at fewer dots per inch."),
                  MOST_SIDE, CW_SHEET_PIXELS_MOST / 1000000);
-  else if (cause && cause->domain == G_IO_ERROR)
-    g_set_error (error, CW_SHEET_ERROR, CW_SHEET_ERROR_READ,
-                 _ ("cannot be read: %s"), cause->message);
   else
     g_set_error (error, CW_SHEET_ERROR, CW_SHEET_ERROR_DAMAGED,
-                 _ ("is damaged or incomplete: %s"),
-                 cause ? cause->message : _ ("it holds no image"));
+                 _ ("is damaged or incomplete: %s. Ask for it again."),
+                 cause ? cause->message : _ ("the image is not all there"));
 }
 
 static GdkPixbuf *
-load_pixbuf (GInputStream *stream, const char *type, GError **error)
+load_pixbuf (GBytes *bytes, const char *type, GError **error)
 {
   g_autoptr (GError) cause = NULL;
-  Loading loading = { gdk_pixbuf_loader_new_with_type (type, &cause), FALSE };
-  g_autoptr (GdkPixbufLoader) loader = loading.loader;
+  g_autoptr (GdkPixbufLoader) loader
+      = gdk_pixbuf_loader_new_with_type (type, &cause);
+  gboolean too_large = FALSE;
   GdkPixbuf *pixbuf = NULL;
 
   if (loader)
     {
       g_signal_connect (loader, "size-prepared",
-                        G_CALLBACK (on_size_prepared), &loading);
-      if (load_all (&loading, stream, &cause) && !loading.too_large)
+                        G_CALLBACK (on_size_prepared), &too_large);
+      if (load_all (loader, bytes, &too_large, &cause) && !too_large)
         pixbuf = gdk_pixbuf_loader_get_pixbuf (loader);
     }
   if (pixbuf == NULL)
     {
-      set_load_error (error, &loading, cause);
+      set_load_error (error, too_large, cause);
       return NULL;
     }
   return g_object_ref (pixbuf);
+}
+
+/* Loaders fill what was cut off with grey. */
+static GdkPixbuf *
+load_whole_pixbuf (GBytes *bytes, const char *type, GError **error)
+{
+  gsize n;
+  const guchar *data = g_bytes_get_data (bytes, &n);
+
+  if (cw_sheet_image_is_whole (data, n, type))
+    return load_pixbuf (bytes, type, error);
+  set_load_error (error, FALSE, NULL);
+  return NULL;
 }
 
 static double
@@ -157,9 +167,9 @@ lies_on_side (GdkPixbuf *pixbuf)
 }
 
 CwSheetImage *
-cw_sheet_image_load (GInputStream *stream, const char *type, GError **error)
+cw_sheet_image_load (GBytes *bytes, const char *type, GError **error)
 {
-  g_autoptr (GdkPixbuf) stored = load_pixbuf (stream, type, error);
+  g_autoptr (GdkPixbuf) stored = load_whole_pixbuf (bytes, type, error);
   g_autoptr (GdkPixbuf) upright = NULL;
   g_autoptr (CwSheetImage) image = NULL;
   double across, along;

@@ -5,7 +5,7 @@
 #pragma once
 
 #include <cairo.h>
-#include <gio/gio.h>
+#include <glib.h>
 
 G_BEGIN_DECLS
 
@@ -16,12 +16,13 @@ typedef struct
 } CwSheetImage;
 
 /*
+ * @bytes: the whole file
  * @type: "png", "jpeg" or "tiff"
- * Reads @stream to its end. @error: domain CW_SHEET_ERROR, the message a
- * clause to follow the file's name.
+ * @error: domain CW_SHEET_ERROR, the message a clause to follow the file's
+ *   name
  * Returns: (transfer full) (nullable)
  */
-CwSheetImage *cw_sheet_image_load (GInputStream *stream, const char *type,
+CwSheetImage *cw_sheet_image_load (GBytes *bytes, const char *type,
                                    GError **error);
 void cw_sheet_image_free (CwSheetImage *image);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwSheetImage, cw_sheet_image_free)

@@ -11,6 +11,9 @@
 /* Where a PDF's mark may stand, by the habit of every reader. */
 #define HEAD_BYTES 1024
 #define MOST_PAGES 20000
+/* Of an image's file, packed. */
+#define MOST_BYTES 500000000
+#define CHUNK (256 * 1024)
 /* No page of a drawing is larger: 350 m. */
 #define MOST_POINTS 1e6
 /* cairo counts in 24 bits of whole pixels. */
@@ -100,17 +103,52 @@ open_pdf (CwSheetSource *self, GFile *file, const char *name, GError **error)
   return n_pages >= 1 && n_pages <= MOST_PAGES;
 }
 
+/* All of @stream, at most MOST_BYTES. */
+static GBytes *
+read_bytes (GInputStream *stream, const char *name, GError **error)
+{
+  g_autoptr (GError) cause = NULL;
+  g_autoptr (GByteArray) bytes = g_byte_array_new ();
+  g_autofree guchar *chunk = g_malloc (CHUNK);
+  gssize n;
+
+  while ((n = g_input_stream_read (stream, chunk, CHUNK, NULL, &cause)) > 0
+         && bytes->len <= MOST_BYTES)
+    g_byte_array_append (bytes, chunk, (guint) n);
+  if (n < 0)
+    g_set_error (error, CW_SHEET_ERROR, CW_SHEET_ERROR_READ,
+                 _ ("“%s” cannot be read: %s"), name, cause->message);
+  else if (n > 0)
+    g_set_error (error, CW_SHEET_ERROR, CW_SHEET_ERROR_TOO_LARGE,
+                 _ ("“%s” has more than %d MB. Scan it again at fewer dots "
+                    "per inch."),
+                 name, MOST_BYTES / 1000000);
+  return n == 0 ? g_byte_array_free_to_bytes (g_steal_pointer (&bytes)) : NULL;
+}
+
 static gboolean
 open_image (CwSheetSource *self, GInputStream *stream, const char *type,
             const char *name, GError **error)
 {
+  g_autoptr (GBytes) bytes = read_bytes (stream, name, error);
   g_autoptr (GError) cause = NULL;
 
-  self->image = cw_sheet_image_load (stream, type, &cause);
+  if (bytes == NULL)
+    return FALSE;
+  self->image = cw_sheet_image_load (bytes, type, &cause);
   if (self->image == NULL)
     g_set_error (error, CW_SHEET_ERROR, cause->code, _ ("“%s” %s"), name,
                  cause->message);
   return self->image != NULL;
+}
+
+static gboolean
+is_pdf (const guchar *head, gsize n)
+{
+  for (gsize i = 0; i + 5 <= n; i++)
+    if (memcmp (head + i, "%PDF-", 5) == 0)
+      return TRUE;
+  return FALSE;
 }
 
 /* "pdf", or the name of an image loader, or NULL. */
@@ -132,7 +170,7 @@ kind_of (const guchar *head, gsize n)
   for (gsize i = 0; i < G_N_ELEMENTS (kinds); i++)
     if (n >= kinds[i].n && memcmp (head, kinds[i].mark, kinds[i].n) == 0)
       return kinds[i].kind;
-  return memmem (head, n, "%PDF-", 5) ? "pdf" : NULL;
+  return is_pdf (head, n) ? "pdf" : NULL;
 }
 
 static gboolean
@@ -214,10 +252,11 @@ own_size (CwSheetSource *self, guint page, double *width, double *height)
     }
   else
     {
-      g_autoptr (PopplerPage) pdf = pdf_page (self, page);
+      PopplerPage *pdf = pdf_page (self, page);
 
       if (pdf)
         poppler_page_get_size (pdf, width, height);
+      g_clear_object (&pdf);
     }
   if (!(*width > 0 && *height > 0 && *width <= MOST_POINTS
         && *height <= MOST_POINTS))
@@ -277,7 +316,7 @@ paint_image (cairo_t *cr, const CwSheetImage *image)
 static void
 paint_page (CwSheetSource *self, cairo_t *cr, guint page)
 {
-  g_autoptr (PopplerPage) pdf = NULL;
+  PopplerPage *pdf;
 
   if (self->image)
     {
@@ -286,6 +325,7 @@ paint_page (CwSheetSource *self, cairo_t *cr, guint page)
     }
   pdf = pdf_page (self, page);
   poppler_page_render (pdf, cr);
+  g_object_unref (pdf);
 }
 
 static cairo_t *
