@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "cw-length.h"
 #include "cw-text-style.h"
 
 G_BEGIN_DECLS

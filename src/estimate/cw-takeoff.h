@@ -13,6 +13,9 @@
 
 G_BEGIN_DECLS
 
+/* Bare numbers from which the project's lines are joined; of the estimate. */
+typedef struct CwWallFigures CwWallFigures;
+
 /* One wall's figures: for one such wall, whatever its count. */
 typedef struct
 {
@@ -20,6 +23,7 @@ typedef struct
   CwWall *wall;
   CwLayout *layout;
   GPtrArray *quantities;      /* CwQuantity, in the order of the quantity table */
+  CwWallFigures *figures;     /* private */
 } CwWallTakeoff;
 
 CwWallTakeoff *cw_wall_takeoff_new (const CwWall *wall);

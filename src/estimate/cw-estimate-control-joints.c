@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Control joints that part a wall into fields small enough. The limits are
+ * those of ASTM C1063 for walls of plaster on lath: a field of at most
+ * 144 ft², 18 ft either way, length to width at most 2.5 : 1.
+ */
+#include "cw-estimate-private.h"
+
+#include <math.h>
+
+#define FIELD_AREA_FT2 144.0
+#define FIELD_SIDE_FT 18.0
+#define FIELD_SHAPE 2.5
+
+/* More rows than the least are tried, because wider fields may come of it. */
+#define EXTRA_ROWS 10
+
+typedef struct
+{
+  double n_columns, n_rows;
+  double length;              /* ft, over the whole box */
+} Grid;
+
+/* Equal parts no longer than @most; 12 ft in 12 ft is one. */
+static double
+n_parts (double length, double most)
+{
+  return MAX (1, ceil (length / most - 1e-9));
+}
+
+/* The fewest columns with @n_rows rows; FALSE when no number will do. */
+static gboolean
+grid_of_rows (double width, double height, double n_rows, Grid *grid)
+{
+  double row = height / n_rows;
+  double most = MIN (MIN (FIELD_SIDE_FT, FIELD_AREA_FT2 / row),
+                     FIELD_SHAPE * row);
+  double n_columns = n_parts (width, most);
+
+  grid->n_columns = n_columns;
+  grid->n_rows = n_rows;
+  grid->length = (n_columns - 1) * height + (n_rows - 1) * width;
+  return row <= FIELD_SIDE_FT * (1 + 1e-9)
+         && row <= FIELD_SHAPE * (width / n_columns) * (1 + 1e-9);
+}
+
+static Grid
+least_grid (double width, double height)
+{
+  double least_rows = n_parts (height, FIELD_SIDE_FT);
+  double narrow_rows = n_parts (height, FIELD_SHAPE * width);
+  Grid best = { 1, narrow_rows, (narrow_rows - 1) * width };
+  gboolean found = grid_of_rows (width, height, narrow_rows, &best);
+
+  for (guint i = 0; i <= EXTRA_ROWS; i++)
+    {
+      Grid grid;
+
+      if (grid_of_rows (width, height, least_rows + i, &grid)
+          && (!found || grid.length < best.length))
+        {
+          best = grid;
+          found = TRUE;
+        }
+    }
+  return best;
+}
+
+/* m of the net area along n − 1 lines that part the box equally. */
+static double
+lines_length (const CwRegion *net, CwAxis axis, CwLength low, CwLength high,
+              double n)
+{
+  CwLength sum = 0;
+
+  for (double i = 1; i < n; i++)
+    {
+      CwLength at = low + (CwLength) llround ((double) (high - low) * i / n);
+      g_autoptr (GArray) spans = cw_region_spans (net, axis, at);
+
+      for (guint j = 0; j + 1 < spans->len; j += 2)
+        sum += g_array_index (spans, CwLength, j + 1)
+               - g_array_index (spans, CwLength, j);
+    }
+  return cw_length_in_m (sum);
+}
+
+void
+cw_estimate_control_joints (CwWallEstimate *estimate)
+{
+  const CwRegion *net = estimate->wall->net;
+  CwBox box = cw_region_box (estimate->wall->outline);
+  Grid grid = least_grid (
+      (double) cw_box_width (&box) / CW_NM_PER_FOOT,
+      (double) cw_box_height (&box) / CW_NM_PER_FOOT);
+  double upright = lines_length (net, CW_AXIS_X, box.left, box.right,
+                                 grid.n_columns);
+  double level = lines_length (net, CW_AXIS_Y, box.bottom, box.top,
+                               grid.n_rows);
+
+  cw_quantity_step (cw_quantity_add (estimate->quantities, "joint.control",
+                                     upright + level),
+                    N_ ("{0} by {1} fields need {2} upright and {3} level"),
+                    { grid.n_columns, "" }, { grid.n_rows, "" },
+                    { upright, "m" }, { level, "m" });
+}

@@ -1,0 +1,168 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What the trade steps of the estimate share. Each step is a function that
+ * reads a wall and its layout, keeps the bare figures that other steps and
+ * the project need, and adds its lines:
+ *
+ *   wall, layout ──► figures (numbers) and quantities (numbers with words)
+ *   figures × count, summed, by product ──► packages, once, at the project
+ */
+#pragma once
+
+#include "cw-i18n.h"
+#include "cw-takeoff.h"
+
+G_BEGIN_DECLS
+
+/* What of an opening's sides the cladding meets: cut to the outline, and not
+ * where two openings run into each other. m and m². */
+typedef struct
+{
+  double head, jamb, sill;    /* a door's sill is 0 */
+  double reveal;              /* area: the three lengths by its depth */
+  guint n_corners;            /* that a crack can start from */
+} CwOpeningSides;
+
+struct CwWallFigures
+{
+  double gross, openings, unclad, net;         /* m² */
+  double measured;                             /* m², by the project's rule */
+  double measured_reveals;                     /* m² of reveals in `measured` */
+  GArray *sides;                               /* CwOpeningSides, as wall->openings */
+  double head, jamb, sill;                     /* m */
+  double reveals;                              /* m² */
+  double stub_outs;                            /* m round them, as cut */
+  double edges[CW_N_EDGES];                    /* m */
+  double bands;                                /* m² */
+  GArray *stock;                               /* double: new panels of each of the buildup's kinds */
+  double placed;                               /* m² of panel on the wall */
+  double bed_joints, head_joints;              /* m */
+  double mortar;                               /* L */
+  double fasteners;
+  double barrier_strips;                       /* m of roll, laid */
+  double base_coat, finish;                    /* kg, without waste */
+  double mesh;                                 /* m², laps in */
+  double sealant;                              /* mL, without waste */
+};
+
+typedef struct
+{
+  const CwWall *wall;
+  const CwLayout *layout;
+  CwWallFigures *figures;
+  GPtrArray *quantities;
+} CwWallEstimate;
+
+/* The steps, in an order in which each finds what it needs. All but the first
+ * two are for walls with an outline; from the panels on, with a buildup. */
+void cw_estimate_opening_count (CwWallEstimate *estimate);
+void cw_estimate_bands (CwWallEstimate *estimate);
+void cw_estimate_openings (CwWallEstimate *estimate);
+void cw_estimate_wall (CwWallEstimate *estimate);
+void cw_estimate_edges (CwWallEstimate *estimate);
+void cw_estimate_panels (CwWallEstimate *estimate);
+void cw_estimate_saw (CwWallEstimate *estimate);
+void cw_estimate_joints (CwWallEstimate *estimate);
+void cw_estimate_mortar (CwWallEstimate *estimate);
+void cw_estimate_fasteners (CwWallEstimate *estimate);
+void cw_estimate_barrier (CwWallEstimate *estimate);
+void cw_estimate_coats (CwWallEstimate *estimate);
+void cw_estimate_mesh (CwWallEstimate *estimate);
+void cw_estimate_sealant (CwWallEstimate *estimate);
+void cw_estimate_beads (CwWallEstimate *estimate);
+void cw_estimate_control_joints (CwWallEstimate *estimate);
+
+/* The project's lines that are no plain sums. */
+typedef struct
+{
+  const CwTakeoff *takeoff;   /* its walls are worked out */
+  GPtrArray *quantities;
+  double panel_mass, package_mass;   /* kg, of what is ordered */
+  double pallets, pallet_area;
+} CwProjectEstimate;
+
+void cw_estimate_join_walls (CwProjectEstimate *estimate);
+void cw_estimate_panel_order (CwProjectEstimate *estimate);
+void cw_estimate_mortar_packages (CwProjectEstimate *estimate);
+void cw_estimate_fastener_packages (CwProjectEstimate *estimate);
+void cw_estimate_barrier_packages (CwProjectEstimate *estimate);
+void cw_estimate_coat_packages (CwProjectEstimate *estimate);
+void cw_estimate_mesh_packages (CwProjectEstimate *estimate);
+void cw_estimate_sealant_packages (CwProjectEstimate *estimate);
+void cw_estimate_delivery (CwProjectEstimate *estimate);
+
+/* How often the wall stands in the project. */
+double cw_estimate_count (const CwWallTakeoff *wall);
+
+/*
+ * A new line at the end of @quantities, borrowed. A key that the table of
+ * quantities does not know aborts.
+ */
+CwQuantity *cw_quantity_add (GPtrArray *quantities, const char *key,
+                             double amount);
+CwQuantity *cw_quantity_add_variant (GPtrArray *quantities, const char *key,
+                                     const char *variant, double amount);
+
+/* Into the order of the table; lines of one key keep theirs. */
+void cw_quantities_sort (GPtrArray *quantities);
+
+void cw_quantity_add_step (CwQuantity *quantity, const CwStepWords *step);
+
+/* cw_quantity_step (quantity, N_ ("{0} less {1}"), { 3, "m²" }, { 1, "m²" }) */
+#define cw_quantity_step(quantity, sentence, ...)                             \
+  cw_quantity_add_step (quantity,                                             \
+                        &(CwStepWords) { sentence, { __VA_ARGS__ } })
+
+static inline double
+cw_estimate_mm (CwLength length)
+{
+  return (double) length / CW_NM_PER_MM;
+}
+
+/* Whole packages of @size that hold @need. */
+double cw_estimate_n_packages (double need, double size);
+
+/* @amount with @waste percent more. */
+double cw_estimate_with_waste (double amount, CwDecimal waste);
+
+/* One thing to order: walls whose buildups name it alike share packages. */
+typedef struct
+{
+  const CwNode *layer;
+  double need;
+} CwProduct;
+
+/* Adds to the product of an equal layer, or a new one, at the end of
+ * @products (element-type CwProduct). */
+void cw_estimate_add_need (GArray *products, const CwNode *layer,
+                           double need);
+
+/*
+ * cw_estimate_products:
+ * @slot: of the layer in a buildup
+ * @figure: offset of a double in CwWallFigures
+ *
+ * The figure of all walls × count, apart for each layer that differs.
+ * Returns: (transfer full) (element-type CwProduct)
+ */
+GArray *cw_estimate_products (const CwProjectEstimate *estimate, guint slot,
+                              gsize figure);
+
+/* How a product is sold. */
+typedef struct
+{
+  const char *key;
+  guint slot;
+  gsize figure;
+  const char *order_unit;
+  const char *sentence;       /* {0} need, {1} waste, {2} package, {3} packages */
+  const char *unit;           /* of need and package */
+  double (*size) (const CwNode *layer);
+  CwDecimal (*waste) (const CwNode *layer);   /* (nullable) */
+  double (*mass) (const CwNode *layer);       /* (nullable): kg a package */
+} CwPackaging;
+
+void cw_estimate_add_packages (CwProjectEstimate *estimate,
+                               const CwPackaging *packaging);
+
+G_END_DECLS

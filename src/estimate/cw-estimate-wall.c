@@ -1,0 +1,179 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Areas of the wall, and what of it is measured by the project's rule.
+ */
+#include "cw-estimate-private.h"
+
+/* IS 1200 part 13:1994, clause 3.2: m² of one opening. */
+#define IS1200_SMALL 0.5
+#define IS1200_LARGE 3.0
+
+/* An area is the nearest double to the true one and the limit is another:
+ * one of 0.51 m² drawn is one of 0.51 m² meant. */
+static gboolean
+is_at_most (double area, double limit)
+{
+  return area <= limit * (1 + 1e-12);
+}
+
+/* m² of one opening, cut to the outline. */
+static double
+opening_area (const CwWall *wall, guint index)
+{
+  const CwWallOpening *opening
+      = &g_array_index (wall->openings, CwWallOpening, index);
+  g_autoptr (CwRegion) cut
+      = cw_region_intersect (opening->shape, wall->outline);
+
+  return cw_region_area (cut);
+}
+
+/* The outline's area less unclad areas and the openings over @limit m². */
+static double
+area_less_openings_over (const CwWall *wall, double limit)
+{
+  g_autoptr (GPtrArray) deducted
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_region_unref);
+  g_autoptr (CwRegion) joined = NULL;
+  g_autoptr (CwRegion) rest = NULL;
+
+  for (guint i = 0; i < wall->unclads->len; i++)
+    g_ptr_array_add (deducted, cw_unclad_shape (wall->unclads->pdata[i]));
+  for (guint i = 0; i < wall->openings->len; i++)
+    if (!is_at_most (opening_area (wall, i), limit))
+      g_ptr_array_add (
+          deducted,
+          cw_region_ref (
+              g_array_index (wall->openings, CwWallOpening, i).shape));
+  joined = cw_region_union ((const CwRegion *const *) deducted->pdata,
+                            deducted->len);
+  rest = cw_region_subtract (wall->outline, joined);
+  return cw_region_area (rest);
+}
+
+static double
+reveals_of_openings_over (const CwWallEstimate *estimate, double limit)
+{
+  const CwWall *wall = estimate->wall;
+  double sum = 0;
+
+  for (guint i = 0; i < wall->openings->len; i++)
+    if (!is_at_most (opening_area (wall, i), limit))
+      sum += g_array_index (estimate->figures->sides, CwOpeningSides, i)
+                 .reveal;
+  return sum;
+}
+
+static CwQuantity *
+add_measured (CwWallEstimate *estimate, double area)
+{
+  estimate->figures->measured = area;
+  return cw_quantity_add (estimate->quantities, "wall.measured", area);
+}
+
+static void
+measure_net (CwWallEstimate *estimate)
+{
+  double net = estimate->figures->net;
+
+  cw_quantity_step (add_measured (estimate, net), N_ ("the net area {0}"),
+                    { net, "m²" });
+}
+
+static void
+measure_through (CwWallEstimate *estimate)
+{
+  double limit = cw_decimal_to_double (estimate->wall->measure->limit);
+  double area = area_less_openings_over (estimate->wall, limit);
+
+  cw_quantity_step (add_measured (estimate, area),
+                    N_ ("gross {0} less unclad areas and openings over {1}; "
+                        "smaller ones, {2}, are measured through"),
+                    { estimate->figures->gross, "m²" }, { limit, "m²" },
+                    { area - estimate->figures->net, "m²" });
+}
+
+static void
+measure_half (CwWallEstimate *estimate)
+{
+  double net = estimate->figures->net;
+  double unopened = area_less_openings_over (estimate->wall, G_MAXDOUBLE);
+
+  cw_quantity_step (add_measured (estimate, (net + unopened) / 2),
+                    N_ ("net area {0} and half of the openings {1}"),
+                    { net, "m²" }, { unopened - net, "m²" });
+}
+
+static void
+measure_is1200 (CwWallEstimate *estimate)
+{
+  CwWallFigures *figures = estimate->figures;
+  double area = area_less_openings_over (estimate->wall, IS1200_SMALL);
+
+  figures->measured_reveals
+      = reveals_of_openings_over (estimate, IS1200_LARGE);
+  cw_quantity_step (add_measured (estimate, area + figures->measured_reveals),
+                    N_ ("gross {0} less unclad areas and openings over {1}: "
+                        "{2}; reveals of openings over {3} added: {4}"),
+                    { figures->gross, "m²" }, { IS1200_SMALL, "m²" },
+                    { area, "m²" }, { IS1200_LARGE, "m²" },
+                    { figures->measured_reveals, "m²" });
+}
+
+static void
+add_measured_by_rule (CwWallEstimate *estimate)
+{
+  switch ((CwMeasureRule) estimate->wall->measure->rule)
+    {
+    case CW_MEASURE_NET:
+      measure_net (estimate);
+      break;
+    case CW_MEASURE_THROUGH:
+      measure_through (estimate);
+      break;
+    case CW_MEASURE_HALF:
+      measure_half (estimate);
+      break;
+    case CW_MEASURE_IS1200:
+      measure_is1200 (estimate);
+      break;
+    }
+}
+
+static void
+add_areas (CwWallEstimate *estimate)
+{
+  const CwWallFigures *figures = estimate->figures;
+  const CwWall *wall = estimate->wall;
+
+  cw_quantity_step (
+      cw_quantity_add (estimate->quantities, "wall.gross", figures->gross),
+      N_ ("area of the outline"));
+  cw_quantity_step (
+      cw_quantity_add (estimate->quantities, "opening.area",
+                       figures->openings),
+      N_ ("{0} openings, cut to the outline, overlaps once"),
+      { wall->openings->len, "" });
+  cw_quantity_step (
+      cw_quantity_add (estimate->quantities, "unclad.area", figures->unclad),
+      N_ ("{0} unclad areas, cut to the outline, less openings in them"),
+      { wall->unclads->len, "" });
+  cw_quantity_step (
+      cw_quantity_add (estimate->quantities, "wall.net", figures->net),
+      N_ ("gross {0} less openings {1} less unclad areas {2}"),
+      { figures->gross, "m²" }, { figures->openings, "m²" },
+      { figures->unclad, "m²" });
+}
+
+void
+cw_estimate_wall (CwWallEstimate *estimate)
+{
+  CwWallFigures *figures = estimate->figures;
+
+  figures->gross = cw_region_area (estimate->wall->outline);
+  figures->openings = cw_region_area (estimate->wall->opened);
+  figures->unclad = cw_region_area (estimate->wall->unclad);
+  figures->net = cw_region_area (estimate->wall->net);
+  add_areas (estimate);
+  add_measured_by_rule (estimate);
+}

@@ -1,0 +1,94 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The walls' lines summed for the project.
+ */
+#include "cw-estimate-private.h"
+
+typedef struct
+{
+  CwQuantity *quantity;
+  double n_walls, n_elevations;
+} Sum;
+
+typedef struct
+{
+  GPtrArray *quantities;
+  GArray **sums;              /* of each quantity type, an array of Sum by variant */
+} Join;
+
+/* A wall's share of panels wasted says nothing when added up. */
+static gboolean
+adds_up (const CwQuantityType *type)
+{
+  return !g_str_equal (type->unit, "%");
+}
+
+static Sum *
+sum_for (Join *join, const CwQuantity *line)
+{
+  guint index = (guint) (line->type - cw_quantity_types);
+  GArray *sums = join->sums[index];
+  Sum sum = { NULL, 0, 0 };
+
+  if (sums == NULL)
+    sums = join->sums[index] = g_array_new (FALSE, FALSE, sizeof (Sum));
+  for (guint i = 0; i < sums->len; i++)
+    {
+      Sum *former = &g_array_index (sums, Sum, i);
+
+      if (g_strcmp0 (former->quantity->variant, line->variant) == 0)
+        return former;
+    }
+  sum.quantity = cw_quantity_add_variant (join->quantities, line->type->key,
+                                          line->variant, 0);
+  g_array_append_val (sums, sum);
+  return &g_array_index (sums, Sum, sums->len - 1);
+}
+
+static void
+join_wall (Join *join, const CwWallTakeoff *wall)
+{
+  double count = cw_estimate_count (wall);
+
+  for (guint i = 0; i < wall->quantities->len; i++)
+    {
+      const CwQuantity *line = wall->quantities->pdata[i];
+      Sum *sum;
+
+      if (!adds_up (line->type))
+        continue;
+      sum = sum_for (join, line);
+      sum->quantity->amount += line->amount * count;
+      sum->n_walls += count;
+      sum->n_elevations++;
+    }
+}
+
+static void
+close_sums (GArray *sums)
+{
+  for (guint i = 0; i < sums->len; i++)
+    {
+      const Sum *sum = &g_array_index (sums, Sum, i);
+
+      cw_quantity_step (sum->quantity,
+                        N_ ("sum over {0} elevations that stand for {1} "
+                            "walls"),
+                        { sum->n_elevations, "" }, { sum->n_walls, "" });
+    }
+  g_array_unref (sums);
+}
+
+void
+cw_estimate_join_walls (CwProjectEstimate *estimate)
+{
+  g_autofree GArray **sums = g_new0 (GArray *, cw_n_quantity_types);
+  Join join = { estimate->quantities, sums };
+  const GPtrArray *walls = estimate->takeoff->walls;
+
+  for (guint i = 0; i < walls->len; i++)
+    join_wall (&join, walls->pdata[i]);
+  for (guint i = 0; i < cw_n_quantity_types; i++)
+    if (sums[i])
+      close_sums (sums[i]);
+}

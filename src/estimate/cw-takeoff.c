@@ -1,0 +1,152 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-estimate-private.h"
+
+/* The walls of @former by their elevations. */
+static GHashTable *
+walls_by_elevation (const CwTakeoff *former)
+{
+  GHashTable *walls = g_hash_table_new (NULL, NULL);
+
+  for (guint i = 0; former && i < former->walls->len; i++)
+    {
+      CwWallTakeoff *wall = former->walls->pdata[i];
+
+      g_hash_table_insert (walls, (gpointer) wall->wall->elevation, wall);
+    }
+  return walls;
+}
+
+static CwWallTakeoff *
+wall_renewed (GHashTable *former, const CwProject *project,
+              const CwElevation *elevation)
+{
+  const CwWallTakeoff *known = g_hash_table_lookup (former, elevation);
+  g_autoptr (CwWall) wall
+      = cw_wall_renew (known ? known->wall : NULL, project, elevation);
+
+  return known && cw_wall_same (known->wall, wall)
+             ? cw_wall_takeoff_ref (known)
+             : cw_wall_takeoff_new (wall);
+}
+
+/* FALSE when cancelled. */
+static gboolean
+add_walls (CwTakeoff *takeoff, const CwTakeoff *former,
+           GCancellable *cancellable)
+{
+  g_autoptr (GHashTable) known = walls_by_elevation (former);
+  const CwList *elevations = takeoff->project->elevations;
+
+  for (gsize i = 0; i < cw_list_length (elevations); i++)
+    {
+      if (g_cancellable_is_cancelled (cancellable))
+        return FALSE;
+      g_ptr_array_add (takeoff->walls,
+                       wall_renewed (known, takeoff->project,
+                                     cw_list_at (elevations, i)));
+    }
+  return TRUE;
+}
+
+static void
+add_project_lines (CwTakeoff *takeoff)
+{
+  CwProjectEstimate estimate
+      = { .takeoff = takeoff, .quantities = takeoff->quantities };
+
+  cw_estimate_join_walls (&estimate);
+  cw_estimate_panel_order (&estimate);
+  cw_estimate_mortar_packages (&estimate);
+  cw_estimate_fastener_packages (&estimate);
+  cw_estimate_barrier_packages (&estimate);
+  cw_estimate_coat_packages (&estimate);
+  cw_estimate_mesh_packages (&estimate);
+  cw_estimate_sealant_packages (&estimate);
+  cw_estimate_delivery (&estimate);
+  cw_quantities_sort (takeoff->quantities);
+}
+
+CwTakeoff *
+cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
+                GCancellable *cancellable)
+{
+  g_autoptr (CwTakeoff) takeoff = NULL;
+
+  g_return_val_if_fail (project != NULL, NULL);
+
+  takeoff = g_new0 (CwTakeoff, 1);
+  g_atomic_ref_count_init (&takeoff->count);
+  takeoff->project = cw_node_ref (project);
+  takeoff->walls = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_wall_takeoff_unref);
+  takeoff->quantities
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
+  if (!add_walls (takeoff, former, cancellable))
+    return NULL;
+  add_project_lines (takeoff);
+  return g_steal_pointer (&takeoff);
+}
+
+CwTakeoff *
+cw_takeoff_ref (const CwTakeoff *takeoff)
+{
+  g_return_val_if_fail (takeoff != NULL, NULL);
+
+  g_atomic_ref_count_inc (&((CwTakeoff *) takeoff)->count);
+  return (CwTakeoff *) takeoff;
+}
+
+void
+cw_takeoff_unref (CwTakeoff *takeoff)
+{
+  g_return_if_fail (takeoff != NULL);
+
+  if (!g_atomic_ref_count_dec (&takeoff->count))
+    return;
+  g_ptr_array_unref (takeoff->quantities);
+  g_ptr_array_unref (takeoff->walls);
+  cw_node_unref (takeoff->project);
+  g_free (takeoff);
+}
+
+const CwWallTakeoff *
+cw_takeoff_wall (const CwTakeoff *takeoff, const char *elevation_id)
+{
+  g_return_val_if_fail (takeoff != NULL && elevation_id != NULL, NULL);
+
+  for (guint i = 0; i < takeoff->walls->len; i++)
+    {
+      const CwWallTakeoff *wall = takeoff->walls->pdata[i];
+
+      if (g_strcmp0 (wall->wall->elevation->id, elevation_id) == 0)
+        return wall;
+    }
+  return NULL;
+}
+
+static const CwQuantity *
+find_quantity (const GPtrArray *quantities, const char *key)
+{
+  for (guint i = 0; i < quantities->len; i++)
+    {
+      const CwQuantity *quantity = quantities->pdata[i];
+
+      if (quantity->variant == NULL && g_str_equal (quantity->type->key, key))
+        return quantity;
+    }
+  return NULL;
+}
+
+const CwQuantity *
+cw_takeoff_quantity (const CwTakeoff *takeoff, const char *scope,
+                     const char *key)
+{
+  const CwWallTakeoff *wall;
+
+  g_return_val_if_fail (takeoff != NULL && key != NULL, NULL);
+
+  if (scope == NULL || g_str_equal (scope, "project"))
+    return find_quantity (takeoff->quantities, key);
+  wall = cw_takeoff_wall (takeoff, scope);
+  return wall ? find_quantity (wall->quantities, key) : NULL;
+}
