@@ -18,6 +18,11 @@ typedef enum
   CW_ARCH_THREE_CENTRED,    /* two small circles and a large one, 0 < rise < width / 2 */
 } CwArchHead;
 
+/* A three-centred head is not fixed by span and rise alone. Ours is the
+ * drawing-board one: set the half span less the rise off from the crown on the
+ * line to the springing; the upright bisector of the rest gives both centres
+ * (common practice, no source). */
+
 /* Which sides of an opening's loop are which; the tags of cw_arch_region()
  * and cw_opening_region(). */
 typedef enum

@@ -1,0 +1,49 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-region-private.h"
+#include "cw-side-private.h"
+
+CwRegion *
+cw_region_move (const CwRegion *region, CwLength dx, CwLength dy)
+{
+  CwRegion *moved = cw_region_begin ();
+  g_array_append_vals (moved->firsts, region->firsts->data,
+                       region->firsts->len);
+  g_array_append_vals (moved->sides, region->sides->data, region->sides->len);
+  for (guint i = 0; i < moved->sides->len; i++)
+    {
+      CwSide *side = &g_array_index (moved->sides, CwSide, i);
+      side->start.x += dx;
+      side->start.y += dy;
+      side->cx += (double) dx;
+      side->cy += (double) dy;
+    }
+  return moved;
+}
+
+static CwSide
+mirrored (const CwSide *side, CwPoint end, CwLength at)
+{
+  CwSide mirror = cw_side_reversed (side, end);
+  mirror.start.x = 2 * at - mirror.start.x;
+  mirror.cx = 2 * (double) at - mirror.cx;
+  mirror.from = G_PI - mirror.from;
+  mirror.to = G_PI - mirror.to;
+  return mirror;
+}
+
+/* A mirrored loop would run the other way round: its sides are reversed. */
+CwRegion *
+cw_region_mirror (const CwRegion *region, CwLength at)
+{
+  CwRegion *mirror = cw_region_begin ();
+  for (gsize i = 0; i < cw_region_n_loops (region); i++)
+    {
+      const CwLoop loop = cw_region_loop (region, i);
+      g_autofree CwSide *sides = g_new (CwSide, loop.n_sides);
+      for (gsize j = 0; j < loop.n_sides; j++)
+        sides[loop.n_sides - 1 - j]
+            = mirrored (&loop.sides[j], cw_loop_end (&loop, j), at);
+      cw_region_add_loop (mirror, sides, loop.n_sides);
+    }
+  return mirror;
+}

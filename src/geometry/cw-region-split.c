@@ -1,0 +1,528 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Cutting a region along a level or upright line.
+ *
+ *        high        1. Every side is cut where it crosses the line, so that
+ *    B____  ____     each part is low, high, or lies on the line.
+ *    |    \/    |    2. The low parts, run after run, are chains that start
+ *  --S----EX----E--  and end on the line (S, E).
+ *    |          |    3. Sorted along the line, starts and ends take turns;
+ *    |___low____|    each pair is joined by a side on the line.
+ *
+ * Which of start and end comes first depends on which half is wanted, as the
+ * inside is always to the left. Where several fall on one point, the one whose
+ * turn it is goes first: regions that touch there stay apart.
+ */
+#include "cw-region-split.h"
+
+#include "cw-exact.h"
+#include "cw-region-private.h"
+#include "cw-side-private.h"
+
+static inline CwLength
+across (CwAxis axis, CwPoint point)
+{
+  return axis == CW_AXIS_X ? point.x : point.y;
+}
+
+static inline CwLength
+along (CwAxis axis, CwPoint point)
+{
+  return axis == CW_AXIS_X ? point.y : point.x;
+}
+
+static inline CwPoint
+on_line (CwAxis axis, CwLength at, CwLength along)
+{
+  return axis == CW_AXIS_X ? cw_point (at, along) : cw_point (along, at);
+}
+
+static CwHalf
+half_of (CwLength from, CwLength to, CwLength at)
+{
+  if (from == at && to == at)
+    return CW_HALF_LINE;
+  return from <= at && to <= at ? CW_HALF_LOW : CW_HALF_HIGH;
+}
+
+static void
+add_part (GArray *parts, CwSide side, CwPoint end, CwHalf half)
+{
+  const CwSidePart part = { side, end, half };
+  g_array_append_val (parts, part);
+}
+
+static void
+cut_straight (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
+              GArray *parts)
+{
+  const CwLength from = across (axis, side->start), to = across (axis, end);
+  if ((from <= at && to <= at) || (from >= at && to >= at))
+    {
+      add_part (parts, *side, end, half_of (from, to, at));
+      return;
+    }
+
+  const CwLength start = along (axis, side->start);
+  const CwWide step = (CwWide) (along (axis, end) - start) * (at - from);
+  const CwPoint crossing = on_line (
+      axis, at, start + (CwLength) cw_wide_divide (step, to - from));
+  CwSide rest = *side;
+  rest.start = crossing;
+  add_part (parts, *side, crossing, from < at ? CW_HALF_LOW : CW_HALF_HIGH);
+  add_part (parts, rest, end, from < at ? CW_HALF_HIGH : CW_HALF_LOW);
+}
+
+/* How far the arc is above @at at @angle, nm. */
+static double
+height_at (const CwSide *side, CwAxis axis, CwLength at, double angle)
+{
+  return axis == CW_AXIS_X ? side->cx - (double) at + side->rx * cos (angle)
+                           : side->cy - (double) at + side->ry * sin (angle);
+}
+
+/* The angle between @from and @to, where the arc only rises or only falls,
+ * at which it meets the line. */
+static double
+meeting_angle (const CwSide *side, CwAxis axis, CwLength at, double from,
+               double to)
+{
+  const double centre = axis == CW_AXIS_X ? side->cx : side->cy;
+  const double radius = axis == CW_AXIS_X ? side->rx : side->ry;
+  const double share = CLAMP (((double) at - centre) / radius, -1, 1);
+  const double middle = (from + to) / 2;
+  /* Both angles with that cosine (or sine), each brought near the middle. */
+  const double angle = axis == CW_AXIS_X ? acos (share) : asin (share);
+  const double twin = axis == CW_AXIS_X ? -angle : G_PI - angle;
+  const double near = angle + 2 * G_PI * rint ((middle - angle) / (2 * G_PI));
+  const double far = twin + 2 * G_PI * rint ((middle - twin) / (2 * G_PI));
+  const double best
+      = fabs (near - middle) <= fabs (far - middle) ? near : far;
+  return CLAMP (best, MIN (from, to), MAX (from, to));
+}
+
+/* Heights within half a nanometre of the line touch it. */
+static double
+snapped (double height)
+{
+  return fabs (height) < 0.5 ? 0 : height;
+}
+
+#define MOST_CROSSINGS 8
+
+static guint
+arc_crossings (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
+               double *angles)
+{
+  guint n = 0;
+  double from = side->from, to;
+  double height = (double) (across (axis, side->start) - at);
+  gboolean more = TRUE;
+
+  while (more)
+    {
+      more = cw_side_next_extreme (side, axis, from, &to);
+      const double next
+          = more ? snapped (cw_side_extreme (side, axis, to) - (double) at)
+                 : (double) (across (axis, end) - at);
+      if (!more)
+        to = side->to;
+      if (((height < 0 && next > 0) || (height > 0 && next < 0))
+          && n < MOST_CROSSINGS)
+        angles[n++] = meeting_angle (side, axis, at, from, to);
+      from = to;
+      height = next;
+    }
+  return n;
+}
+
+static void
+cut_arc (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
+         GArray *parts)
+{
+  double angles[MOST_CROSSINGS + 1];
+  const guint n = arc_crossings (side, end, axis, at, angles);
+  CwSide part = *side;
+  angles[n] = side->to;
+  for (guint i = 0; i <= n; i++)
+    {
+      part.to = angles[i];
+      const double middle
+          = height_at (side, axis, at, (part.from + part.to) / 2);
+      double x, y;
+      cw_side_at (&part, end, 1, &x, &y);
+      const CwPoint stop
+          = i == n ? end
+                   : on_line (axis, at, llround (axis == CW_AXIS_X ? y : x));
+      add_part (parts, part, stop, middle < 0 ? CW_HALF_LOW : CW_HALF_HIGH);
+      part.start = stop;
+      part.from = part.to;
+    }
+}
+
+void
+cw_side_cut (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
+             GArray *parts)
+{
+  if (side->is_arc)
+    cut_arc (side, end, axis, at, parts);
+  else
+    cut_straight (side, end, axis, at, parts);
+}
+
+typedef struct
+{
+  CwAxis axis;
+  CwLength at;
+  guint tag;
+  CwHalf half;
+  CwRegion *region;     /* what becomes of it */
+  GArray *sides;        /* CwSide: all chains, one after the other */
+  GArray *chains;       /* Chain */
+  GArray *lying;        /* CwSidePart on the line that bound the half */
+} Half;
+
+typedef struct
+{
+  guint first, n;       /* of its sides */
+  CwPoint start, end;
+  gint next;            /* the chain it is joined to */
+  gboolean is_done;
+} Chain;
+
+/* Joins run with the inside to the left: backward along the line for the
+ * part below a level line and for the part right of an upright one. */
+static gboolean
+joins_run_backward (const Half *half)
+{
+  return (half->axis == CW_AXIS_Y) == (half->half == CW_HALF_LOW);
+}
+
+static gboolean
+is_whole (const GArray *parts, CwHalf half)
+{
+  for (guint i = 0; i < parts->len; i++)
+    if (g_array_index (parts, CwSidePart, i).half != half)
+      return FALSE;
+  return TRUE;
+}
+
+static void
+keep_lying (Half *half, const CwSidePart *part)
+{
+  const CwLength way = along (half->axis, part->end)
+                       - along (half->axis, part->side.start);
+  if ((way < 0) == joins_run_backward (half))
+    g_array_append_val (half->lying, *part);
+}
+
+static void
+add_to_chain (Half *half, const CwSidePart *part, gboolean begin)
+{
+  if (begin)
+    {
+      const Chain chain = { half->sides->len, 0, part->side.start, part->end,
+                            -1, FALSE };
+      g_array_append_val (half->chains, chain);
+    }
+  Chain *chain = &g_array_index (half->chains, Chain, half->chains->len - 1);
+  chain->n++;
+  chain->end = part->end;
+  g_array_append_val (half->sides, part->side);
+}
+
+/* The chains of one loop, from a place where none is under way. */
+static void
+collect_chains (Half *half, const GArray *parts)
+{
+  const CwSidePart *part = &g_array_index (parts, CwSidePart, 0);
+  guint begin = 0;
+  while (part[begin].half == half->half)
+    begin++;
+
+  gboolean under_way = FALSE;
+  for (guint i = 0; i < parts->len; i++)
+    {
+      const CwSidePart *now = &part[(begin + i) % parts->len];
+      if (now->half == CW_HALF_LINE)
+        keep_lying (half, now);
+      if (now->half == half->half)
+        add_to_chain (half, now, !under_way);
+      under_way = now->half == half->half;
+    }
+}
+
+static void
+take_loop (Half *half, const CwLoop *loop, const GArray *parts)
+{
+  if (is_whole (parts, half->half))
+    cw_region_add_loop (half->region, loop->sides, loop->n_sides);
+  else
+    collect_chains (half, parts);
+}
+
+typedef struct
+{
+  CwLength along;
+  guint chain;
+  gboolean is_start;
+} ChainEnd;
+
+static int
+compare_ends (gconstpointer a, gconstpointer b)
+{
+  const ChainEnd *first = a, *second = b;
+  if (first->along != second->along)
+    return first->along < second->along ? -1 : 1;
+  return (int) first->chain - (int) second->chain;
+}
+
+static GArray *
+sorted_ends (const Half *half)
+{
+  GArray *ends = g_array_new (FALSE, FALSE, sizeof (ChainEnd));
+  for (guint i = 0; i < half->chains->len; i++)
+    {
+      const Chain *chain = &g_array_index (half->chains, Chain, i);
+      const ChainEnd start = { along (half->axis, chain->start), i, TRUE };
+      const ChainEnd end = { along (half->axis, chain->end), i, FALSE };
+      g_array_append_val (ends, start);
+      g_array_append_val (ends, end);
+    }
+  g_array_sort (ends, compare_ends);
+  return ends;
+}
+
+/* Brings the kind whose turn it is to the place @at among its equals. */
+static void
+take_turn (GArray *ends, guint at, gboolean is_start)
+{
+  ChainEnd *end = &g_array_index (ends, ChainEnd, 0);
+  guint i = at;
+  while (i < ends->len && end[i].along == end[at].along
+         && end[i].is_start != is_start)
+    i++;
+  if (i == ends->len || end[i].along != end[at].along)
+    return;
+  const ChainEnd turn = end[i];
+  for (; i > at; i--)
+    end[i] = end[i - 1];
+  end[at] = turn;
+}
+
+static void
+join_chains (Half *half)
+{
+  GArray *ends = sorted_ends (half);
+  const gboolean start_first = joins_run_backward (half);
+  for (guint i = 0; i + 1 < ends->len; i += 2)
+    {
+      take_turn (ends, i, start_first);
+      take_turn (ends, i + 1, !start_first);
+      const ChainEnd *first = &g_array_index (ends, ChainEnd, i);
+      const guint from = first[start_first ? 1 : 0].chain;
+      const guint to = first[start_first ? 0 : 1].chain;
+      g_array_index (half->chains, Chain, from).next = (gint) to;
+    }
+  g_array_unref (ends);
+}
+
+/* The side on the line from @from to @to: of those that lay there already,
+ * each keeps its tag; between them the cut's. */
+static void
+add_join (const Half *half, GArray *loop, CwPoint from, CwPoint to)
+{
+  const CwLength sense = along (half->axis, from) < along (half->axis, to) ? 1 : -1;
+  CwPoint now = from;
+  while (!cw_point_equal (now, to))
+    {
+      const CwLength here = sense * along (half->axis, now);
+      CwLength stop = sense * along (half->axis, to);
+      guint tag = half->tag;
+      for (guint i = 0; i < half->lying->len; i++)
+        {
+          const CwSidePart *part
+              = &g_array_index (half->lying, CwSidePart, i);
+          const CwLength start = sense * along (half->axis, part->side.start);
+          const CwLength end = sense * along (half->axis, part->end);
+          if (start <= here && here < end)
+            {
+              stop = MIN (stop, end);
+              tag = part->side.tag;
+              break;
+            }
+          if (here < start)
+            stop = MIN (stop, start);
+        }
+      const CwSide side = cw_side_straight (now, tag);
+      g_array_append_val (loop, side);
+      now = on_line (half->axis, half->at, sense * stop);
+    }
+}
+
+static void
+close_loop (Half *half, guint first, GArray *loop)
+{
+  gint i = (gint) first;
+  g_array_set_size (loop, 0);
+  while (i >= 0 && !g_array_index (half->chains, Chain, i).is_done)
+    {
+      Chain *chain = &g_array_index (half->chains, Chain, i);
+      chain->is_done = TRUE;
+      g_array_append_vals (
+          loop, &g_array_index (half->sides, CwSide, chain->first), chain->n);
+      if (chain->next >= 0)
+        add_join (half, loop, chain->end,
+                  g_array_index (half->chains, Chain, chain->next).start);
+      i = chain->next;
+    }
+  cw_region_add_loop (half->region, &g_array_index (loop, CwSide, 0),
+                      loop->len);
+}
+
+static void
+half_begin (Half *half)
+{
+  half->region = cw_region_begin ();
+  half->sides = g_array_new (FALSE, FALSE, sizeof (CwSide));
+  half->chains = g_array_new (FALSE, FALSE, sizeof (Chain));
+  half->lying = g_array_new (FALSE, FALSE, sizeof (CwSidePart));
+}
+
+static CwRegion *
+half_end (Half *half)
+{
+  GArray *loop = g_array_new (FALSE, FALSE, sizeof (CwSide));
+  join_chains (half);
+  for (guint i = 0; i < half->chains->len; i++)
+    if (!g_array_index (half->chains, Chain, i).is_done)
+      close_loop (half, i, loop);
+  g_array_unref (loop);
+  g_array_unref (half->sides);
+  g_array_unref (half->chains);
+  g_array_unref (half->lying);
+  return half->region;
+}
+
+static void
+half_free (Half *half)
+{
+  cw_region_unref (half->region);
+  g_array_unref (half->sides);
+  g_array_unref (half->chains);
+  g_array_unref (half->lying);
+}
+
+static void
+split_loops (const CwRegion *region, Half *low, Half *high)
+{
+  GArray *parts = g_array_new (FALSE, FALSE, sizeof (CwSidePart));
+  for (gsize i = 0; i < cw_region_n_loops (region); i++)
+    {
+      const CwLoop loop = cw_region_loop (region, i);
+      g_array_set_size (parts, 0);
+      for (gsize j = 0; j < loop.n_sides; j++)
+        cw_side_cut (&loop.sides[j], cw_loop_end (&loop, j), low->axis,
+                     low->at, parts);
+      if (low->sides)
+        take_loop (low, &loop, parts);
+      if (high->sides)
+        take_loop (high, &loop, parts);
+    }
+  g_array_unref (parts);
+}
+
+/* The line passes the region by: one part is the region itself. */
+static gboolean
+split_beside (const CwRegion *region, CwAxis axis, CwLength at,
+              CwRegion **low, CwRegion **high)
+{
+  const CwBox box = cw_region_box (region);
+  const gboolean is_low
+      = (axis == CW_AXIS_X ? box.right : box.top) <= at;
+  const gboolean is_high
+      = (axis == CW_AXIS_X ? box.left : box.bottom) >= at;
+
+  if (!is_low && !is_high)
+    return FALSE;
+  if (low)
+    *low = is_low ? cw_region_ref (region) : cw_region_new_empty ();
+  if (high)
+    *high = is_low ? cw_region_new_empty () : cw_region_ref (region);
+  return TRUE;
+}
+
+void
+cw_region_split (const CwRegion *region, CwAxis axis, CwLength at, guint tag,
+                 CwRegion **low, CwRegion **high)
+{
+  g_return_if_fail (region != NULL);
+
+  if (split_beside (region, axis, at, low, high))
+    return;
+  Half below = { axis, at, tag, CW_HALF_LOW };
+  Half above = { axis, at, tag, CW_HALF_HIGH };
+  if (low)
+    half_begin (&below);
+  if (high)
+    half_begin (&above);
+  split_loops (region, &below, &above);
+  if (low)
+    *low = half_end (&below);
+  if (high)
+    *high = half_end (&above);
+}
+
+CwRegion *
+cw_region_clip (const CwRegion *region, const CwBox *box, guint tag)
+{
+  CwRegion *rest = NULL, *clip = NULL;
+
+  cw_region_split (region, CW_AXIS_Y, box->bottom, tag, NULL, &rest);
+  cw_region_split (rest, CW_AXIS_Y, box->top, tag, &clip, NULL);
+  cw_region_unref (rest);
+  cw_region_split (clip, CW_AXIS_X, box->left, tag, NULL, &rest);
+  cw_region_unref (clip);
+  cw_region_split (rest, CW_AXIS_X, box->right, tag, &clip, NULL);
+  cw_region_unref (rest);
+  return clip;
+}
+
+/* The line is looked at from below (from the left), where the region has
+ * anything there; on its bottom (left) rim from above. */
+GArray *
+cw_region_spans (const CwRegion *region, CwAxis axis, CwLength at)
+{
+  const CwBox box = cw_region_box (region);
+  const CwLength rim = axis == CW_AXIS_X ? box.left : box.bottom;
+  Half half = { axis, at, 0, at == rim ? CW_HALF_HIGH : CW_HALF_LOW };
+  Half none = { axis, at };
+  GArray *spans = g_array_new (FALSE, FALSE, sizeof (CwLength));
+
+  half_begin (&half);
+  split_loops (region, &half, &none);
+  GArray *ends = sorted_ends (&half);
+  for (guint i = 0; i + 1 < ends->len; i += 2)
+    {
+      const ChainEnd *pair = &g_array_index (ends, ChainEnd, i);
+      if (pair[0].along < pair[1].along)
+        {
+          g_array_append_val (spans, pair[0].along);
+          g_array_append_val (spans, pair[1].along);
+        }
+    }
+  g_array_unref (ends);
+  half_free (&half);
+  return spans;
+}
+
+gboolean
+cw_region_contains (const CwRegion *region, CwPoint point)
+{
+  g_autoptr (GArray) spans = cw_region_spans (region, CW_AXIS_Y, point.y);
+  for (guint i = 0; i + 1 < spans->len; i += 2)
+    if (g_array_index (spans, CwLength, i) <= point.x
+        && point.x <= g_array_index (spans, CwLength, i + 1))
+      return TRUE;
+  return FALSE;
+}

@@ -1,0 +1,248 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-side-meet.h"
+
+#include "cw-exact.h"
+
+typedef struct
+{
+  const CwSide *side;
+  CwPoint end;
+} Run;
+
+static void
+add_meet (GArray *meets, CwPoint at, double share_a, double share_b)
+{
+  const CwMeet meet = { at, CLAMP (share_a, 0, 1), CLAMP (share_b, 0, 1) };
+  g_array_append_val (meets, meet);
+}
+
+/* The share of the way along the straight @run at which @point is nearest. */
+static double
+share_of_straight (const Run *run, CwPoint point)
+{
+  const double dx = (double) (run->end.x - run->side->start.x);
+  const double dy = (double) (run->end.y - run->side->start.y);
+  return ((double) (point.x - run->side->start.x) * dx
+          + (double) (point.y - run->side->start.y) * dy)
+         / (dx * dx + dy * dy);
+}
+
+/* The share along the arc at the angle of (@x, @y) from its centre; FALSE
+ * where the arc does not get there, to within @slack of it. */
+static gboolean
+share_of_arc (const CwSide *side, double x, double y, double slack,
+              double *share)
+{
+  const double angle
+      = atan2 ((y - side->cy) / side->ry, (x - side->cx) / side->rx);
+  const double sweep = side->to - side->from;
+  const double turns = rint (((side->from + side->to) / 2 - angle)
+                             / (2 * G_PI));
+  *share = (angle + turns * 2 * G_PI - side->from) / sweep;
+  return *share >= -slack && *share <= 1 + slack;
+}
+
+/* Half a nanometre of the way along. */
+static double
+slack_of (const CwSide *side)
+{
+  return 0.5 / (MIN (side->rx, side->ry) * fabs (side->to - side->from));
+}
+
+static gboolean
+is_within (double share)
+{
+  return share >= 0 && share <= 1;
+}
+
+static void
+meet_along (const Run *a, const Run *b, GArray *meets)
+{
+  const CwPoint points[] = { a->side->start, a->end, b->side->start, b->end };
+  for (guint i = 0; i < G_N_ELEMENTS (points); i++)
+    {
+      const double share_a = share_of_straight (a, points[i]);
+      const double share_b = share_of_straight (b, points[i]);
+      if (is_within (share_a) && is_within (share_b))
+        add_meet (meets, points[i], share_a, share_b);
+    }
+}
+
+/* Signs of whole numbers tell whether straight sides cross, without doubt;
+ * only the place is rounded. */
+static void
+meet_straights (const Run *a, const Run *b, GArray *meets)
+{
+  const CwPoint p = a->side->start, q = a->end;
+  const CwPoint r = b->side->start, s = b->end;
+  const CwWide at_r = cw_cross (p, q, r), at_s = cw_cross (p, q, s);
+  const CwWide at_p = cw_cross (r, s, p), at_q = cw_cross (r, s, q);
+
+  if (at_r == 0 && at_s == 0)
+    {
+      meet_along (a, b, meets);
+      return;
+    }
+  if (cw_wide_sign (at_r) * cw_wide_sign (at_s) > 0
+      || cw_wide_sign (at_p) * cw_wide_sign (at_q) > 0)
+    return;
+  const long double share_b
+      = (long double) at_r / ((long double) at_r - (long double) at_s);
+  const long double share_a
+      = (long double) at_p / ((long double) at_p - (long double) at_q);
+  const CwPoint at
+      = cw_point (p.x + llroundl (share_a * (long double) (q.x - p.x)),
+                  p.y + llroundl (share_a * (long double) (q.y - p.y)));
+  add_meet (meets, at, (double) share_a, (double) share_b);
+}
+
+static void
+meet_at_share (const Run *straight, const Run *arc, double share,
+               gboolean straight_first, GArray *meets)
+{
+  double x, y, share_arc;
+  const double length = hypot (
+      (double) (straight->end.x - straight->side->start.x),
+      (double) (straight->end.y - straight->side->start.y));
+  if (share < -0.5 / length || share > 1 + 0.5 / length)
+    return;
+  cw_side_at (straight->side, straight->end, share, &x, &y);
+  if (!share_of_arc (arc->side, x, y, slack_of (arc->side), &share_arc))
+    return;
+  const CwPoint at = cw_point_nearest (x, y);
+  if (straight_first)
+    add_meet (meets, at, share, share_arc);
+  else
+    add_meet (meets, at, share_arc, share);
+}
+
+/* In units of the half axes the ellipse is the unit circle and the straight
+ * side stays straight: a quadratic. */
+static void
+meet_straight_and_arc (const Run *straight, const Run *arc,
+                       gboolean straight_first, GArray *meets)
+{
+  const CwSide *curve = arc->side;
+  const double u = ((double) straight->side->start.x - curve->cx) / curve->rx;
+  const double v = ((double) straight->side->start.y - curve->cy) / curve->ry;
+  const double du
+      = (double) (straight->end.x - straight->side->start.x) / curve->rx;
+  const double dv
+      = (double) (straight->end.y - straight->side->start.y) / curve->ry;
+  const double a = du * du + dv * dv, half_b = u * du + v * dv;
+  const double c = u * u + v * v - 1;
+  const double root = half_b * half_b - a * c;
+
+  if (root < 0)
+    return;
+  meet_at_share (straight, arc, (-half_b - sqrt (root)) / a, straight_first,
+                 meets);
+  if (root > 0)
+    meet_at_share (straight, arc, (-half_b + sqrt (root)) / a,
+                   straight_first, meets);
+}
+
+static gboolean
+is_same_curve (const CwSide *a, const CwSide *b)
+{
+  return fabs (a->cx - b->cx) < 0.5 && fabs (a->cy - b->cy) < 0.5
+         && fabs (a->rx - b->rx) < 0.5 && fabs (a->ry - b->ry) < 0.5;
+}
+
+static void
+meet_at_end (const Run *a, const Run *b, CwPoint point, GArray *meets)
+{
+  double share_a, share_b;
+  const double x = (double) point.x, y = (double) point.y;
+  if (share_of_arc (a->side, x, y, 2 * slack_of (a->side), &share_a)
+      && share_of_arc (b->side, x, y, 2 * slack_of (b->side), &share_b))
+    add_meet (meets, point, share_a, share_b);
+}
+
+/* Less than nought inside the ellipse, more outside. */
+static double
+outside (const CwSide *side, double x, double y)
+{
+  const double u = (x - side->cx) / side->rx, v = (y - side->cy) / side->ry;
+  return u * u + v * v - 1;
+}
+
+static double
+outside_at (const Run *a, const Run *b, double share)
+{
+  double x, y;
+  cw_side_at (a->side, a->end, share, &x, &y);
+  return outside (b->side, x, y);
+}
+
+static void
+meet_between (const Run *a, const Run *b, double low, double high,
+              GArray *meets)
+{
+  const gboolean starts_inside = outside_at (a, b, low) < 0;
+  double x, y, share_b;
+  for (guint i = 0; i < 60; i++)
+    {
+      const double middle = (low + high) / 2;
+      if ((outside_at (a, b, middle) < 0) == starts_inside)
+        low = middle;
+      else
+        high = middle;
+    }
+  cw_side_at (a->side, a->end, high, &x, &y);
+  if (share_of_arc (b->side, x, y, slack_of (b->side), &share_b))
+    add_meet (meets, cw_point_nearest (x, y), high, share_b);
+}
+
+#define ARC_STEPS 64
+
+static void
+meet_arcs (const Run *a, const Run *b, GArray *meets)
+{
+  double before = outside_at (a, b, 0);
+  for (guint i = 1; i <= ARC_STEPS; i++)
+    {
+      const double low = (i - 1.0) / ARC_STEPS, high = (double) i / ARC_STEPS;
+      const double now = outside_at (a, b, high);
+      if ((before < 0) != (now < 0))
+        meet_between (a, b, low, high, meets);
+      before = now;
+    }
+}
+
+static void
+meet_same_curve (const Run *a, const Run *b, GArray *meets)
+{
+  meet_at_end (a, b, a->side->start, meets);
+  meet_at_end (a, b, a->end, meets);
+  meet_at_end (a, b, b->side->start, meets);
+  meet_at_end (a, b, b->end, meets);
+}
+
+static gboolean
+boxes_touch (const CwBox *a, const CwBox *b)
+{
+  return a->left <= b->right && b->left <= a->right && a->bottom <= b->top
+         && b->bottom <= a->top;
+}
+
+void
+cw_sides_meet (const CwSide *a, CwPoint a_end, const CwSide *b, CwPoint b_end,
+               GArray *meets)
+{
+  const CwBox a_box = cw_side_box (a, a_end), b_box = cw_side_box (b, b_end);
+  const Run first = { a, a_end }, second = { b, b_end };
+
+  if (!boxes_touch (&a_box, &b_box))
+    return;
+  if (!a->is_arc && !b->is_arc)
+    meet_straights (&first, &second, meets);
+  else if (!a->is_arc)
+    meet_straight_and_arc (&first, &second, TRUE, meets);
+  else if (!b->is_arc)
+    meet_straight_and_arc (&second, &first, FALSE, meets);
+  else if (is_same_curve (a, b))
+    meet_same_curve (&first, &second, meets);
+  else
+    meet_arcs (&first, &second, meets);
+}
