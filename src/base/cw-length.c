@@ -62,9 +62,10 @@ join_feet (gboolean is_minus, gint64 feet, const char *inches)
   return g_strdup_printf ("%s%" G_GINT64_FORMAT "′ %s″", minus, feet, inches);
 }
 
-/* Inches in whole steps of 1 / @fraction. */
+/* Inches in whole steps of 1 / @fraction. Behind feet the nought is written,
+ * so that 1′ 0 1/4″ is never taken for a quarter of something else. */
 static char *
-write_inches (gint64 steps, gint64 fraction)
+write_inches (gint64 steps, gint64 fraction, gboolean behind_feet)
 {
   gint64 whole = steps / fraction;
   gint64 part = steps % fraction;
@@ -75,7 +76,7 @@ write_inches (gint64 steps, gint64 fraction)
   g_autofree char *text
       = g_strdup_printf ("%" G_GINT64_FORMAT "/%" G_GINT64_FORMAT,
                          part / common, fraction / common);
-  if (whole == 0)
+  if (whole == 0 && !behind_feet)
     return g_steal_pointer (&text);
   return g_strdup_printf ("%" G_GINT64_FORMAT " %s", whole, text);
 }
@@ -85,8 +86,10 @@ format_us (CwLength length, gint64 fraction)
 {
   gint64 size = length < 0 ? -length : length;
   gint64 steps = count_steps (size, CW_NM_PER_INCH / fraction);
-  g_autofree char *inches = write_inches (steps % (12 * fraction), fraction);
-  return join_feet (length < 0 && steps > 0, steps / (12 * fraction), inches);
+  gint64 feet = steps / (12 * fraction);
+  g_autofree char *inches
+      = write_inches (steps % (12 * fraction), fraction, feet > 0);
+  return join_feet (length < 0 && steps > 0, feet, inches);
 }
 
 /* Inches with eight decimals come back to the very nanometre: the last place
