@@ -239,6 +239,15 @@ are_apart (const CwRegion *a, const CwRegion *b)
   return !cw_box_overlaps (&a_box, &b_box);
 }
 
+/* Not even touching: regions that share a side become one. */
+static gboolean
+are_clear (const CwRegion *a, const CwRegion *b)
+{
+  const CwBox a_box = cw_region_box (a), b_box = cw_region_box (b);
+  return a_box.right < b_box.left || b_box.right < a_box.left
+         || a_box.top < b_box.bottom || b_box.top < a_box.bottom;
+}
+
 static void
 add_all_loops (CwRegion *to, const CwRegion *from)
 {
@@ -256,7 +265,7 @@ union_of_two (const CwRegion *a, const CwRegion *b)
                   FALSE);
 }
 
-/* Takes those of @groups that @region may overlap into it. */
+/* Takes those of @groups that @region may overlap or touch into it. */
 static CwRegion *
 join_group (GPtrArray *groups, const CwRegion *region)
 {
@@ -264,7 +273,7 @@ join_group (GPtrArray *groups, const CwRegion *region)
   for (guint i = 0; i < groups->len;)
     {
       const CwRegion *group = g_ptr_array_index (groups, i);
-      if (are_apart (group, joined))
+      if (are_clear (group, joined))
         {
           i++;
           continue;
