@@ -73,14 +73,6 @@ cut_straight (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
   add_part (parts, rest, end, from < at ? CW_HALF_HIGH : CW_HALF_LOW);
 }
 
-/* How far the arc is above @at at @angle, nm. */
-static double
-height_at (const CwSide *side, CwAxis axis, CwLength at, double angle)
-{
-  return axis == CW_AXIS_X ? side->cx - (double) at + side->rx * cos (angle)
-                           : side->cy - (double) at + side->ry * sin (angle);
-}
-
 /* The angle between @from and @to, where the arc only rises or only falls,
  * at which it meets the line. */
 static double
@@ -110,15 +102,19 @@ snapped (double height)
 
 #define MOST_CROSSINGS 8
 
+/* The angles at which the arc crosses. @first: (out): the sign of its height
+ * before the first of them; 0 when it never leaves the line. The heights of
+ * its ends are those of the rounded points, as its neighbours see them. */
 static guint
 arc_crossings (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
-               double *angles)
+               double *angles, double *first)
 {
   guint n = 0;
   double from = side->from, to;
   double height = (double) (across (axis, side->start) - at);
   gboolean more = TRUE;
 
+  *first = height;
   while (more)
     {
       more = cw_side_next_extreme (side, axis, from, &to);
@@ -130,6 +126,8 @@ arc_crossings (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
       if (((height < 0 && next > 0) || (height > 0 && next < 0))
           && n < MOST_CROSSINGS)
         angles[n++] = meeting_angle (side, axis, at, from, to);
+      if (fabs (*first) < 0.5)
+        *first = next;
       from = to;
       height = next;
     }
@@ -140,21 +138,20 @@ static void
 cut_arc (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
          GArray *parts)
 {
-  double angles[MOST_CROSSINGS + 1];
-  const guint n = arc_crossings (side, end, axis, at, angles);
+  double angles[MOST_CROSSINGS + 1], first;
+  const guint n = arc_crossings (side, end, axis, at, angles, &first);
+  gboolean is_low = first < 0;
   CwSide part = *side;
   angles[n] = side->to;
-  for (guint i = 0; i <= n; i++)
+  for (guint i = 0; i <= n; i++, is_low = !is_low)
     {
-      part.to = angles[i];
-      const double middle
-          = height_at (side, axis, at, (part.from + part.to) / 2);
       double x, y;
+      part.to = angles[i];
       cw_side_at (&part, end, 1, &x, &y);
       const CwPoint stop
           = i == n ? end
                    : on_line (axis, at, llround (axis == CW_AXIS_X ? y : x));
-      add_part (parts, part, stop, middle < 0 ? CW_HALF_LOW : CW_HALF_HIGH);
+      add_part (parts, part, stop, is_low ? CW_HALF_LOW : CW_HALF_HIGH);
       part.start = stop;
       part.from = part.to;
     }
@@ -334,6 +331,8 @@ add_join (const Half *half, GArray *loop, CwPoint from, CwPoint to)
 {
   const CwLength sense = along (half->axis, from) < along (half->axis, to) ? 1 : -1;
   CwPoint now = from;
+  g_assert (across (half->axis, from) == half->at);
+  g_assert (across (half->axis, to) == half->at);
   while (!cw_point_equal (now, to))
     {
       const CwLength here = sense * along (half->axis, now);

@@ -2,6 +2,20 @@
  *
  * Setting out: where every panel goes on a wall, and the pieces that come of
  * it. A pure function of a CwWall; the result is immutable and counted.
+ *
+ *       |<-- along ------------------------->|
+ *   ____|____________________________________|___
+ *   ^   |  piece 1  |j|  piece 2  |j| piece 3 |     course 2
+ *   |   |___________|_|___________|_|_________|___
+ *  across  (bed joint, runs through)               ___
+ *   |   |________________|j|___________|j|____|
+ *   |   |  piece 1       | |  piece 2  | |  3 |     course 1
+ *
+ * Upright runs are the same picture on its side. Offset and start corner say
+ * where panels begin in x, `base` where they begin in y, whichever way they
+ * run; all are counted from the outline's bounding box. The pieces and the
+ * joints between them cover the wall's net area exactly: what of it lies in
+ * no course and no piece of a course lies in a strip one joint wide.
  */
 #pragma once
 
@@ -52,6 +66,27 @@ typedef struct
   CwPoint from, to;
 } CwJoint;
 
+/* A rule that could not be kept. The wall has a layout all the same. */
+typedef enum
+{
+  CW_TROUBLE_NO_PANEL,        /* the buildup's panel has no size: empty layout */
+  CW_TROUBLE_TOO_MANY,        /* more panels than any wall has: empty layout */
+  CW_TROUBLE_LEAST_PIECE,     /* a piece narrower than the least */
+  CW_TROUBLE_LEAST_STAGGER,   /* a head joint too near one of the course before */
+  CW_TROUBLE_OFF_STUD,        /* a joint that should be on a stud and is not */
+  CW_TROUBLE_AT_CORNER,       /* a joint that meets an opening's corner */
+} CwTroubleKind;
+
+typedef struct
+{
+  CwTroubleKind kind;
+  CwPoint place;            /* middle of the piece or of the joint */
+  guint course;             /* from 1; 0 for the whole wall */
+} CwLayoutTrouble;
+
+/* N_() a sentence: why the rule could not be kept and what to change. */
+const char *cw_trouble_text (CwTroubleKind kind);
+
 typedef struct
 {
   gatomicrefcount count;
@@ -60,6 +95,7 @@ typedef struct
   GArray *pieces;           /* CwPiece */
   GArray *joints;           /* CwJoint: every line where two pieces meet */
   GArray *studs;            /* CwLength: centre lines, sorted, ends and jambs included */
+  GArray *troubles;         /* CwLayoutTrouble */
 } CwLayout;
 
 /* A layout for any wall: an empty one when it has no outline or buildup. */
@@ -71,8 +107,15 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwLayout, cw_layout_unref)
 /* Of the wall's own setting out; 1 for one of its pieces. */
 guint cw_layout_count (const CwLayout *layout, CwPieceKind kind);
 
-/* Fasteners of one piece by the studs it crosses: by the rule
- * max(2, ceil((height there - 2 edge) / spacing) + 1). */
+/*
+ * cw_layout_piece_fasteners:
+ * Fasteners of one piece, by the studs that hold it: for each,
+ * max(2, ceil((height there - 2 edge) / spacing) + 1). A stud holds a piece
+ * that it crosses, and one whose edge stands on it or across a joint's width
+ * from it, as at the ends of the wall, at jambs and under head joints.
+ *
+ * Returns: 0 when the buildup has no fastener
+ */
 guint cw_layout_piece_fasteners (const CwLayout *layout, const CwPiece *piece);
 
 /* The piece under a point, or NULL. */

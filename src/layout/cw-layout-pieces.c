@@ -1,0 +1,92 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Questions about the pieces of a layout.
+ */
+#include "cw-layout.h"
+#include "cw-studs.h"
+
+guint
+cw_layout_count (const CwLayout *layout, CwPieceKind kind)
+{
+  guint n = 0;
+  for (guint i = 0; i < layout->pieces->len; i++)
+    n += g_array_index (layout->pieces, CwPiece, i).kind == kind;
+  return n;
+}
+
+static guint
+fasteners_on (CwLength height, const CwFastener *fastener)
+{
+  const CwLength between = height - 2 * fastener->edge;
+  if (between <= 0)
+    return 2;
+  const CwLength gaps
+      = (between + fastener->spacing - 1) / fastener->spacing;
+  return (guint) MAX (2, gaps + 1);
+}
+
+/* A stud at the very edge holds what stands just inside it. */
+static guint
+fasteners_at (const CwPiece *piece, CwLength x, const CwFastener *fastener)
+{
+  if (!piece->shape)
+    return fasteners_on (cw_box_height (&piece->box), fastener);
+  const CwLength inside
+      = CLAMP (x, piece->box.left + 1, piece->box.right - 1);
+  g_autoptr (GArray) spans
+      = cw_region_spans (piece->shape, CW_AXIS_X, inside);
+  guint n = 0;
+  for (guint i = 0; i + 1 < spans->len; i += 2)
+    n += fasteners_on (g_array_index (spans, CwLength, i + 1)
+                           - g_array_index (spans, CwLength, i),
+                       fastener);
+  return n;
+}
+
+guint
+cw_layout_piece_fasteners (const CwLayout *layout, const CwPiece *piece)
+{
+  const CwBuildup *buildup = layout->wall->buildup;
+  const CwFastener *fastener = (const CwFastener *) buildup->fastener;
+  if (!fastener || fastener->spacing <= 0)
+    return 0;
+  const CwPanel *panel = cw_list_at (buildup->panels, 0);
+  guint n = 0;
+  for (guint i
+       = cw_studs_from (layout->studs, piece->box.left - panel->joint);
+       i < layout->studs->len; i++)
+    {
+      const CwLength x = g_array_index (layout->studs, CwLength, i);
+      if (x > piece->box.right + panel->joint)
+        break;
+      n += fasteners_at (piece, x, fastener);
+    }
+  return n;
+}
+
+static gboolean
+box_contains (const CwBox *box, CwPoint point)
+{
+  return box->left <= point.x && point.x <= box->right
+         && box->bottom <= point.y && point.y <= box->top;
+}
+
+const CwPiece *
+cw_layout_piece_at (const CwLayout *layout, CwPoint point)
+{
+  for (guint i = 0; i < layout->pieces->len; i++)
+    {
+      const CwPiece *piece = &g_array_index (layout->pieces, CwPiece, i);
+      if (box_contains (&piece->box, point)
+          && (!piece->shape || cw_region_contains (piece->shape, point)))
+        return piece;
+    }
+  return NULL;
+}
+
+char *
+cw_layout_piece_name (const CwLayout *layout, const CwPiece *piece)
+{
+  return g_strdup_printf ("%s-%u-%u", layout->wall->elevation->name,
+                          piece->course, piece->number);
+}
