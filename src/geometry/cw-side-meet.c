@@ -49,21 +49,57 @@ slack_of (const CwSide *side)
   return 0.5 / (MIN (side->rx, side->ry) * fabs (side->to - side->from));
 }
 
+#define TOUCHES 1.5
+
+/* TRUE when @point is within a rounding of the side, and where along. */
 static gboolean
-is_within (double share)
+touches_straight (const Run *run, CwPoint point, double *share)
 {
-  return share >= 0 && share <= 1;
+  const CwPoint start = run->side->start;
+  const double length = hypot ((double) (run->end.x - start.x),
+                               (double) (run->end.y - start.y));
+  const double off = (double) cw_cross (start, run->end, point) / length;
+  *share = share_of_straight (run, point);
+  return fabs (off) <= TOUCHES && *share >= 0 && *share <= 1;
 }
 
+static gboolean
+touches_arc (const CwSide *side, CwPoint point, double *share)
+{
+  const double x = (double) point.x, y = (double) point.y;
+  const double u = (x - side->cx) / side->rx, v = (y - side->cy) / side->ry;
+  /* The distance from the curve to the first order. */
+  const double off = (u * u + v * v - 1)
+                     / (2 * hypot (u / side->rx, v / side->ry));
+  return fabs (off) <= TOUCHES
+         && share_of_arc (side, x, y, 2 * slack_of (side), share);
+}
+
+static gboolean
+touches (const Run *run, CwPoint point, double *share)
+{
+  if (cw_point_equal (point, run->side->start)
+      || cw_point_equal (point, run->end))
+    {
+      *share = cw_point_equal (point, run->side->start) ? 0 : 1;
+      return TRUE;
+    }
+  return run->side->is_arc ? touches_arc (run->side, point, share)
+                           : touches_straight (run, point, share);
+}
+
+/* Ends that lie on the other side. Every cut rounds its place to whole
+ * nanometres, so a piece's sloping side is a hair off the wall's that it was
+ * cut from; an end that near counts as on it, and both sides are later cut at
+ * that very point, after which they are the same. */
 static void
-meet_along (const Run *a, const Run *b, GArray *meets)
+meet_at_ends (const Run *a, const Run *b, GArray *meets)
 {
   const CwPoint points[] = { a->side->start, a->end, b->side->start, b->end };
   for (guint i = 0; i < G_N_ELEMENTS (points); i++)
     {
-      const double share_a = share_of_straight (a, points[i]);
-      const double share_b = share_of_straight (b, points[i]);
-      if (is_within (share_a) && is_within (share_b))
+      double share_a, share_b;
+      if (touches (a, points[i], &share_a) && touches (b, points[i], &share_b))
         add_meet (meets, points[i], share_a, share_b);
     }
 }
@@ -78,13 +114,8 @@ meet_straights (const Run *a, const Run *b, GArray *meets)
   const CwWide at_r = cw_cross (p, q, r), at_s = cw_cross (p, q, s);
   const CwWide at_p = cw_cross (r, s, p), at_q = cw_cross (r, s, q);
 
-  if (at_r == 0 && at_s == 0)
-    {
-      meet_along (a, b, meets);
-      return;
-    }
-  if (cw_wide_sign (at_r) * cw_wide_sign (at_s) > 0
-      || cw_wide_sign (at_p) * cw_wide_sign (at_q) > 0)
+  if (cw_wide_sign (at_r) * cw_wide_sign (at_s) >= 0
+      || cw_wide_sign (at_p) * cw_wide_sign (at_q) >= 0)
     return;
   const long double share_b
       = (long double) at_r / ((long double) at_r - (long double) at_s);
@@ -149,16 +180,6 @@ is_same_curve (const CwSide *a, const CwSide *b)
          && fabs (a->rx - b->rx) < 0.5 && fabs (a->ry - b->ry) < 0.5;
 }
 
-static void
-meet_at_end (const Run *a, const Run *b, CwPoint point, GArray *meets)
-{
-  double share_a, share_b;
-  const double x = (double) point.x, y = (double) point.y;
-  if (share_of_arc (a->side, x, y, 2 * slack_of (a->side), &share_a)
-      && share_of_arc (b->side, x, y, 2 * slack_of (b->side), &share_b))
-    add_meet (meets, point, share_a, share_b);
-}
-
 /* Less than nought inside the ellipse, more outside. */
 static double
 outside (const CwSide *side, double x, double y)
@@ -210,20 +231,44 @@ meet_arcs (const Run *a, const Run *b, GArray *meets)
     }
 }
 
-static void
-meet_same_curve (const Run *a, const Run *b, GArray *meets)
-{
-  meet_at_end (a, b, a->side->start, meets);
-  meet_at_end (a, b, a->end, meets);
-  meet_at_end (a, b, b->side->start, meets);
-  meet_at_end (a, b, b->end, meets);
-}
-
 static gboolean
 boxes_touch (const CwBox *a, const CwBox *b)
 {
-  return a->left <= b->right && b->left <= a->right && a->bottom <= b->top
-         && b->bottom <= a->top;
+  return a->left <= b->right + 2 && b->left <= a->right + 2
+         && a->bottom <= b->top + 2 && b->bottom <= a->top + 2;
+}
+
+static void
+meet_between_ends (const Run *a, const Run *b, GArray *meets)
+{
+  if (!a->side->is_arc && !b->side->is_arc)
+    meet_straights (a, b, meets);
+  else if (!a->side->is_arc)
+    meet_straight_and_arc (a, b, TRUE, meets);
+  else if (!b->side->is_arc)
+    meet_straight_and_arc (b, a, FALSE, meets);
+  else if (!is_same_curve (a->side, b->side))
+    meet_arcs (a, b, meets);
+}
+
+static gboolean
+is_near (CwPoint a, CwPoint b)
+{
+  return ABS (a.x - b.x) <= 2 && ABS (a.y - b.y) <= 2;
+}
+
+/* A crossing found again right beside an end is that end. */
+static void
+drop_twins (GArray *meets, guint first, guint n_ends)
+{
+  for (guint i = meets->len; i > first + n_ends; i--)
+    for (guint j = 0; j < n_ends; j++)
+      if (is_near (g_array_index (meets, CwMeet, i - 1).at,
+                   g_array_index (meets, CwMeet, first + j).at))
+        {
+          g_array_remove_index (meets, i - 1);
+          break;
+        }
 }
 
 void
@@ -232,17 +277,12 @@ cw_sides_meet (const CwSide *a, CwPoint a_end, const CwSide *b, CwPoint b_end,
 {
   const CwBox a_box = cw_side_box (a, a_end), b_box = cw_side_box (b, b_end);
   const Run first = { a, a_end }, second = { b, b_end };
+  const guint before = meets->len;
 
   if (!boxes_touch (&a_box, &b_box))
     return;
-  if (!a->is_arc && !b->is_arc)
-    meet_straights (&first, &second, meets);
-  else if (!a->is_arc)
-    meet_straight_and_arc (&first, &second, TRUE, meets);
-  else if (!b->is_arc)
-    meet_straight_and_arc (&second, &first, FALSE, meets);
-  else if (is_same_curve (a, b))
-    meet_same_curve (&first, &second, meets);
-  else
-    meet_arcs (&first, &second, meets);
+  meet_at_ends (&first, &second, meets);
+  const guint n_ends = meets->len - before;
+  meet_between_ends (&first, &second, meets);
+  drop_twins (meets, before, n_ends);
 }
