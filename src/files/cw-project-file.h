@@ -10,6 +10,14 @@
 
 G_BEGIN_DECLS
 
+/* What a project file may weigh. */
+#define CW_PROJECT_FILE_MOST (64 * 1024 * 1024)
+
+#define CW_PROJECT_NAMESPACE "urn:cladwright:project:1"
+
+/* The format number that this program reads and writes. */
+#define CW_PROJECT_FORMAT 1
+
 #define CW_FILE_ERROR (cw_file_error_quark ())
 GQuark cw_file_error_quark (void);
 
@@ -29,11 +37,31 @@ typedef enum
 /* The line of an error of this domain, from 1; 0 when it has none. */
 guint cw_file_error_line (const GError *error);
 
-/* @bytes: the whole file. Errors name line, element and what is allowed. */
+/* The message without "Line 12: " before it; of any error. (transfer none) */
+const char *cw_file_error_sentence (const GError *error);
+
+/*
+ * cw_project_from_xml:
+ * @bytes: the whole file
+ *
+ * Well-formed XML without a DTD, then the grammar and every value, then rules
+ * of sense (ids once, references to what is there, arches that can stand).
+ * Errors name line, element and what is allowed. Elements, attributes and
+ * comments that are not the format's own are kept where they stand within the
+ * project.
+ *
+ * Returns: (transfer full) (nullable)
+ */
 CwProject *cw_project_from_xml (GBytes *bytes, GError **error);
 
-/* Canonical: two calls on equal projects give the same bytes. */
+/* Canonical: two calls on equal projects give the same bytes. What is stated
+ * is written; a layer or a child that says nothing but defaults is left out
+ * where the reader puts it back. */
 GBytes *cw_project_to_xml (const CwProject *project);
+
+/* The line of the element with that id, from 1, or 0; for messages about a
+ * project that was read. */
+guint cw_project_xml_line (GBytes *bytes, const char *id);
 
 /* Reads a file of at most 64 MiB. @etag: (out) (optional): for saving. */
 CwProject *cw_project_load (GFile *file, char **etag, GError **error);

@@ -1,0 +1,98 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-table-csv.h"
+
+#include <math.h>
+#include <string.h>
+
+#define LINE_END "\r\n"
+
+/* RFC 4180, section 2: quoted when it must be, quotes doubled. */
+static void
+append_text (GString *csv, const char *text)
+{
+  if (strpbrk (text, ",\"\r\n") == NULL)
+    {
+      g_string_append (csv, text);
+      return;
+    }
+  g_string_append_c (csv, '"');
+  for (const char *at = text; *at != '\0'; at++)
+    {
+      if (*at == '"')
+        g_string_append_c (csv, '"');
+      g_string_append_c (csv, *at);
+    }
+  g_string_append_c (csv, '"');
+}
+
+/* The shortest text that reads back to the very same number; nothing for
+ * what is no number. */
+static void
+append_number (GString *csv, double value)
+{
+  if (!isfinite (value))
+    return;
+  char text[G_ASCII_DTOSTR_BUF_SIZE];
+  for (int digits = 15; digits <= 17; digits++)
+    {
+      char format[8];
+      g_snprintf (format, sizeof format, "%%.%dg", digits);
+      g_ascii_formatd (text, sizeof text, format, value);
+      double back = g_ascii_strtod (text, NULL);
+      if (back <= value && back >= value)
+        break;
+    }
+  g_string_append (csv, text);
+}
+
+/* What splits a key follows it after a slash: opening.count/window. */
+static void
+append_key (GString *csv, const CwQuantity *quantity)
+{
+  g_autofree char *key
+      = g_strjoin ("/", quantity->type->key, quantity->variant, NULL);
+  append_text (csv, key);
+}
+
+static void
+append_quantity (GString *csv, const char *scope, const CwQuantity *quantity)
+{
+  g_autofree char *steps = cw_quantity_steps_plain (quantity);
+  append_key (csv, quantity);
+  g_string_append_c (csv, ',');
+  append_text (csv, scope);
+  g_string_append_c (csv, ',');
+  append_number (csv, quantity->amount);
+  g_string_append_c (csv, ',');
+  append_text (csv, quantity->type->unit);
+  g_string_append_c (csv, ',');
+  append_number (csv, quantity->order_amount);
+  g_string_append_c (csv, ',');
+  append_text (csv, quantity->order_unit ? quantity->order_unit : "");
+  g_string_append_c (csv, ',');
+  append_text (csv, steps);
+  g_string_append (csv, LINE_END);
+}
+
+static void
+append_scope (GString *csv, const char *scope, const GPtrArray *quantities)
+{
+  for (guint i = 0; i < quantities->len; i++)
+    append_quantity (csv, scope, quantities->pdata[i]);
+}
+
+char *
+cw_takeoff_to_csv (const CwTakeoff *takeoff)
+{
+  g_return_val_if_fail (takeoff != NULL, NULL);
+
+  GString *csv = g_string_new (
+      "key,scope,quantity,unit,order_quantity,order_unit,steps" LINE_END);
+  for (guint i = 0; i < takeoff->walls->len; i++)
+    {
+      const CwWallTakeoff *wall = takeoff->walls->pdata[i];
+      append_scope (csv, wall->wall->elevation->id, wall->quantities);
+    }
+  append_scope (csv, "project", takeoff->quantities);
+  return g_string_free (csv, FALSE);
+}
