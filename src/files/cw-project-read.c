@@ -229,14 +229,18 @@ read_own_child (CwReading *reading, Content *content, const CwNodeType *type,
 static gboolean
 check_blank (const xmlNode *text, GError **error)
 {
-  const char *at = (const char *)text->content;
-  if (at[strspn (at, " \t\r\n")] == '\0')
+  const char *at = (const char *) text->content;
+  at += strspn (at, " \t\r\n");
+  if (*at == '\0')
     return TRUE;
   g_autofree char *shown
-      = g_strstrip (g_utf8_substring (at, 0, MIN (g_utf8_strlen (at, -1), 40)));
-  return refuse (text->parent, CW_FILE_ERROR_GRAMMAR, error,
-                 _ ("holds the text “%s”; only elements are allowed there"),
-                 shown);
+      = g_utf8_substring (at, 0, MIN (g_utf8_strlen (at, -1), 40));
+  g_autofree char *holder = cw_xml_describe (text->parent);
+  cw_file_error_set (error, CW_FILE_ERROR_GRAMMAR, cw_xml_line (text),
+                     _ ("%s holds the text “%s”; only elements are allowed "
+                        "there"),
+                     holder, g_strchomp (shown));
+  return FALSE;
 }
 
 static gboolean
@@ -253,7 +257,7 @@ read_child (CwReading *reading, Content *content, const CwNodeType *type,
         return read_own_child (reading, content, type, child, error);
       if (child->ns == NULL)
         return refuse (child, CW_FILE_ERROR_GRAMMAR, error,
-                       _ ("is in no namespace; the format’s own is %s"),
+                       _ ("is in no namespace; the format's own is %s"),
                        CW_PROJECT_NAMESPACE);
       break;
     default:

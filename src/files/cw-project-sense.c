@@ -90,7 +90,7 @@ rise_allowed (CwArchHead head, CwLength width)
   g_autofree char *low = cw_length_to_mm_text (least);
   g_autofree char *high = cw_length_to_mm_text (most);
   if (least == most)
-    return g_strdup_printf (_ ("%s mm"), low);
+    return g_strdup_printf (_ ("only %s mm"), low);
   if (most >= CW_LENGTH_MOST)
     return g_strdup_printf (_ ("at least %s mm"), low);
   return g_strdup_printf (_ ("%s to %s mm"), low, high);

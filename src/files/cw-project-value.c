@@ -117,6 +117,8 @@ read_number (CwNode *node, guint index, const CwField *field, const char *text)
     {
       g_autofree char *low = cw_project_number_text (field, least);
       g_autofree char *high = cw_project_number_text (field, most);
+      if (least == most)
+        return g_strdup_printf (_ ("%s is expected"), low);
       return g_strdup_printf (_ ("a number from %s to %s is expected"), low,
                               high);
     }

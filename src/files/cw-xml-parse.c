@@ -156,7 +156,7 @@ guint
 cw_xml_line (const xmlNode *node)
 {
   while (node != NULL && node->type != XML_ELEMENT_NODE)
-    node = node->parent;
+    node = node->prev ? node->prev : node->parent;
   return node ? GPOINTER_TO_UINT (node->_private) : 0;
 }
 

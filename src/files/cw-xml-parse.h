@@ -20,7 +20,7 @@ void cw_xml_free (CwXml *xml);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwXml, cw_xml_free)
 
 /* The line on which the element's start tag ends, from 1, however long the
- * file; other nodes: their parent element's. */
+ * file; for other nodes that of the element before them. */
 guint cw_xml_line (const xmlNode *node);
 
 /* The element as a sentence names it: <window id="o1">. (transfer full) */
