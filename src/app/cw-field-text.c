@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-field-text.h"
+
+#include "cw-decimal.h"
+#include "cw-i18n.h"
+#include "cw-length.h"
+#include "cw-text-error.h"
+
+char *
+cw_field_text_format (const CwField *field, gint64 value,
+                      const CwTextStyle *style)
+{
+  switch (field->kind)
+    {
+    case CW_FIELD_LENGTH:
+      return cw_length_format_exact (value, style);
+    case CW_FIELD_DECIMAL:
+      return cw_decimal_format (value, style);
+    default:
+      return g_strdup_printf ("%" G_GINT64_FORMAT, value);
+    }
+}
+
+static gboolean
+parse_count (const char *text, const CwTextStyle *style, gint64 *value,
+             GError **error)
+{
+  CwDecimal decimal;
+  if (!cw_decimal_parse (text, style, &decimal, error))
+    return FALSE;
+  if (decimal % CW_DECIMAL_ONE != 0)
+    {
+      cw_text_error_set (error, CW_TEXT_ERROR_UNEXPECTED, 0,
+                         _("This is counted: type a whole number."));
+      return FALSE;
+    }
+  *value = decimal / CW_DECIMAL_ONE;
+  return TRUE;
+}
+
+static gboolean
+parse_kind (const CwField *field, const char *text, const CwTextStyle *style,
+            gint64 *value, GError **error)
+{
+  switch (field->kind)
+    {
+    case CW_FIELD_LENGTH:
+      return cw_length_parse (text, style, value, error);
+    case CW_FIELD_DECIMAL:
+      return cw_decimal_parse (text, style, value, error);
+    default:
+      return parse_count (text, style, value, error);
+    }
+}
+
+gboolean
+cw_field_text_parse (const CwField *field, const char *text,
+                     const CwTextStyle *style, gint64 *value, GError **error)
+{
+  gint64 given, least, most;
+  if (!parse_kind (field, text, style, &given, error))
+    return FALSE;
+  cw_field_bounds (field, &least, &most);
+  if (given < least || given > most)
+    {
+      g_autofree char *low = cw_field_text_format (field, least, style);
+      g_autofree char *high = cw_field_text_format (field, most, style);
+      cw_text_error_set (error, CW_TEXT_ERROR_RANGE, 0,
+                         /* Translators: the least and the greatest value. */
+                         _("Allowed is %s to %s."), low, high);
+      return FALSE;
+    }
+  *value = given;
+  return TRUE;
+}
+
+const char *
+cw_field_text_unit (const CwField *field, const CwTextStyle *style)
+{
+  if (field->kind != CW_FIELD_LENGTH)
+    return field->unit ? field->unit : "";
+  return style->units == CW_UNITS_METRIC ? "mm" : "";
+}
+
+char *
+cw_field_text_pointed (const char *text, const GError *error)
+{
+  gsize offset = MIN (cw_text_error_offset (error), strlen (text));
+  if (offset == 0 || !g_utf8_validate (text, (gssize) offset, NULL))
+    return g_strdup (error->message);
+  g_autofree char *good = g_strndup (text, offset);
+  /* Translators: first what could be read of the text, then what is wrong
+   * with what follows. */
+  return g_strdup_printf (_("%s ▸ %s"), good, error->message);
+}

@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The text of a field's value as an entry shows it, and back.
+ */
+#pragma once
+
+#include "cw-field.h"
+#include "cw-text-style.h"
+
+G_BEGIN_DECLS
+
+/* Lengths, decimals and counts. (transfer full) */
+char *cw_field_text_format (const CwField *field, gint64 value,
+                            const CwTextStyle *style);
+
+/* Within the field's bounds, or an error that says what is allowed. */
+gboolean cw_field_text_parse (const CwField *field, const char *text,
+                              const CwTextStyle *style, gint64 *value,
+                              GError **error);
+
+/* The unit to stand beside the entry; "" where the text names it itself. */
+const char *cw_field_text_unit (const CwField *field,
+                                const CwTextStyle *style);
+
+/* The text again with a mark under the character that @error points at.
+ * (transfer full) */
+char *cw_field_text_pointed (const char *text, const GError *error);
+
+G_END_DECLS
