@@ -47,13 +47,25 @@ check_regular (GFile *file, GError **error)
                  error);
 }
 
+char *
+cw_file_tag (GFileInfo *info)
+{
+  if (info == NULL)
+    return NULL;
+  return g_strdup_printf (
+      "%s/%" G_GUINT64_FORMAT "/%" G_GOFFSET_FORMAT,
+      g_file_info_get_etag (info),
+      g_file_info_get_attribute_uint64 (info, G_FILE_ATTRIBUTE_UNIX_INODE),
+      g_file_info_get_size (info));
+}
+
 /* The tag of what was opened, even when its name means another file by now. */
 static char *
-etag_of_stream (GFileInputStream *stream)
+tag_of_stream (GFileInputStream *stream)
 {
   g_autoptr (GFileInfo) info = g_file_input_stream_query_info (
-      stream, G_FILE_ATTRIBUTE_ETAG_VALUE, NULL, NULL);
-  return info ? g_strdup (g_file_info_get_etag (info)) : NULL;
+      stream, CW_FILE_TAG_ATTRIBUTES, NULL, NULL);
+  return cw_file_tag (info);
 }
 
 GBytes *
@@ -69,7 +81,7 @@ cw_file_bytes (GFile *file, char **etag, GError **error)
       return NULL;
     }
 
-  g_autofree char *tag = etag_of_stream (stream);
+  g_autofree char *tag = tag_of_stream (stream);
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
   if (!read_all (file, G_INPUT_STREAM (stream), bytes, error))
     return NULL;

@@ -11,6 +11,7 @@
 #include <glib/gstdio.h>
 #include <string.h>
 
+#include "cw-file-bytes.h"
 #include "cw-file-error.h"
 #include "cw-i18n.h"
 
@@ -76,8 +77,8 @@ etag_of_path (const char *path)
 {
   g_autoptr (GFile) file = g_file_new_for_path (path);
   g_autoptr (GFileInfo) info = g_file_query_info (
-      file, G_FILE_ATTRIBUTE_ETAG_VALUE, G_FILE_QUERY_INFO_NONE, NULL, NULL);
-  return info ? g_strdup (g_file_info_get_etag (info)) : NULL;
+      file, CW_FILE_TAG_ATTRIBUTES, G_FILE_QUERY_INFO_NONE, NULL, NULL);
+  return cw_file_tag (info);
 }
 
 /* A file that was deleted meanwhile holds nothing that could be lost. */

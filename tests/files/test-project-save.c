@@ -167,7 +167,6 @@ test_changed_outside (Fixture *fixture, gconstpointer data)
   g_autofree char *etag = NULL;
   save (fixture->project, fixture->file, &etag);
   g_autofree char *former = g_strdup (etag);
-  g_usleep (2000);
   g_assert_true (
       g_file_set_contents (fixture->path, "another's work", -1, NULL));
 
