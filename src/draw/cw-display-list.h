@@ -44,12 +44,23 @@ void cw_display_list_add_box (CwDisplayList *list, CwStyle style,
                               const char *id, const CwBox *box);
 void cw_display_list_add_line (CwDisplayList *list, CwStyle style,
                                const char *id, CwPoint from, CwPoint to);
+/* One side of a loop, as an open path that is stroked and never filled. */
+void cw_display_list_add_side (CwDisplayList *list, CwStyle style,
+                               const char *id, const CwSide *side,
+                               CwPoint end);
 
-/* @angle in radians, anticlockwise. */
+/* @angle in radians, anticlockwise. @x, @y: the anchor along the line and the
+ * middle of its height. */
 void cw_display_list_add_text (CwDisplayList *list, CwStyle style,
                                const char *id, double x, double y,
                                double angle, CwAnchor anchor,
                                const char *text);
+/* Centred text that is only shown where it fits into @room_width (along the
+ * line) × @room_height mm of wall, made smaller down to what can be read. */
+void cw_display_list_add_text_in (CwDisplayList *list, CwStyle style,
+                                  const char *id, double x, double y,
+                                  double angle, double room_width,
+                                  double room_height, const char *text);
 void cw_display_list_append (CwDisplayList *list, const CwDisplayList *other);
 
 gsize cw_display_list_length (const CwDisplayList *list);

@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Layers of an elevation that have a file of their own; this folder only.
+ */
+#pragma once
+
+#include "cw-display-list.h"
+#include "cw-takeoff.h"
+
+G_BEGIN_DECLS
+
+typedef struct
+{
+  CwDisplayList *list;
+  const CwWall *wall;
+  const CwLayout *layout;
+  const CwTextStyle *style;
+  double mm_per_unit;
+} CwLayerDrawing;
+
+void cw_draw_panels (const CwLayerDrawing *drawing);
+void cw_draw_numbers (const CwLayerDrawing *drawing);
+void cw_draw_dimensions (const CwLayerDrawing *drawing);
+void cw_draw_levels (const CwLayerDrawing *drawing);
+
+void cw_draw_piece (CwDisplayList *list, CwStyle style, const char *id,
+                    const CwPiece *piece);
+
+G_END_DECLS

@@ -1,0 +1,59 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-elevation-layers.h"
+
+static const CwStyle piece_styles[] = {
+  [CW_PIECE_WHOLE] = CW_STYLE_PIECE_WHOLE,
+  [CW_PIECE_RASPED] = CW_STYLE_PIECE_RASPED,
+  [CW_PIECE_CUT] = CW_STYLE_PIECE_CUT,
+};
+
+void
+cw_draw_piece (CwDisplayList *list, CwStyle style, const char *id,
+               const CwPiece *piece)
+{
+  if (piece->shape)
+    cw_display_list_add_region (list, style, id, piece->shape);
+  else
+    cw_display_list_add_box (list, style, id, &piece->box);
+}
+
+static char *
+piece_id (const CwPiece *piece)
+{
+  return g_strdup_printf ("%u-%u", piece->course, piece->number);
+}
+
+/* Kind by kind: the painter draws neighbours of one style in one go. */
+void
+cw_draw_panels (const CwLayerDrawing *drawing)
+{
+  const GArray *pieces = drawing->layout->pieces;
+  for (guint kind = 0; kind < G_N_ELEMENTS (piece_styles); kind++)
+    for (guint i = 0; i < pieces->len; i++)
+      {
+        const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
+        if (piece->kind != kind)
+          continue;
+        g_autofree char *id = piece_id (piece);
+        cw_draw_piece (drawing->list, piece_styles[kind], id, piece);
+      }
+}
+
+void
+cw_draw_numbers (const CwLayerDrawing *drawing)
+{
+  const double mm = CW_NM_PER_MM;
+  const GArray *pieces = drawing->layout->pieces;
+  for (guint i = 0; i < pieces->len; i++)
+    {
+      const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
+      const CwBox *box = &piece->box;
+      g_autofree char *id = piece_id (piece);
+      cw_display_list_add_text_in (
+          drawing->list, CW_STYLE_PIECE_NUMBER, id,
+          ((double) box->left + (double) box->right) / 2 / mm,
+          ((double) box->bottom + (double) box->top) / 2 / mm, 0,
+          0.9 * (double) cw_box_width (box) / mm,
+          0.9 * (double) cw_box_height (box) / mm, id);
+    }
+}

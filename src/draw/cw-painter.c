@@ -1,0 +1,307 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-painter.h"
+
+#include <math.h>
+#include <pango/pangocairo.h>
+#include <string.h>
+
+#include "cw-display-items.h"
+
+#define HATCH_SPACING 6.0
+#define LEAST_TEXT 5.0
+
+typedef struct
+{
+  cairo_t *cr;
+  const CwDisplayList *list;
+  const CwPaint *paint;
+  CwExtent clip;            /* in mm of wall */
+  PangoLayout *layout;      /* made when the first text is painted */
+} Painting;
+
+static inline double
+to_x (const Painting *painting, double mm)
+{
+  return painting->paint->x + painting->paint->scale * mm;
+}
+
+static inline double
+to_y (const Painting *painting, double mm)
+{
+  return painting->paint->y - painting->paint->scale * mm;
+}
+
+static gboolean
+is_wanted (const Painting *painting, const CwDisplayItem *item)
+{
+  const CwExtent *clip = &painting->clip, *extent = &item->extent;
+  if (extent->left > clip->right || extent->right < clip->left
+      || extent->bottom > clip->top || extent->top < clip->bottom)
+    return FALSE;
+  return !painting->paint->only_id
+         || g_strcmp0 (cw_display_list_id (painting->list, item),
+                       painting->paint->only_id) == 0;
+}
+
+/* Cairo has circles alone: the ellipse is one in a stretched space, which is
+ * mirrored too, as y runs down there. */
+static void
+trace_arc (const Painting *painting, const double *arc)
+{
+  cairo_t *cr = painting->cr;
+  cairo_save (cr);
+  cairo_translate (cr, to_x (painting, arc[0]), to_y (painting, arc[1]));
+  cairo_scale (cr, painting->paint->scale * arc[2],
+               -painting->paint->scale * arc[3]);
+  if (arc[5] >= arc[4])
+    cairo_arc (cr, 0, 0, 1, arc[4], arc[5]);
+  else
+    cairo_arc_negative (cr, 0, 0, 1, arc[4], arc[5]);
+  cairo_restore (cr);
+}
+
+static void
+trace_op (const Painting *painting, guint8 op, const double *numbers)
+{
+  cairo_t *cr = painting->cr;
+  if (op == CW_OP_CLOSE)
+    cairo_close_path (cr);
+  else if (op == CW_OP_ARC)
+    trace_arc (painting, numbers);
+  else if (op == CW_OP_MOVE)
+    cairo_move_to (cr, to_x (painting, numbers[0]),
+                   to_y (painting, numbers[1]));
+  else
+    cairo_line_to (cr, to_x (painting, numbers[0]),
+                   to_y (painting, numbers[1]));
+}
+
+static void
+trace_item (const Painting *painting, const CwDisplayItem *item)
+{
+  const double *numbers = cw_display_list_numbers (painting->list, item);
+  for (guint i = 0; i < item->n_ops; i++)
+    {
+      const guint8 op = painting->list->ops->data[item->first + i];
+      trace_op (painting, op, numbers);
+      numbers += cw_path_op_numbers (op);
+    }
+}
+
+static void
+set_colour (cairo_t *cr, const CwColour *colour)
+{
+  cairo_set_source_rgba (cr, colour->red, colour->green, colour->blue,
+                         colour->alpha);
+}
+
+/* Lines of 45° over the clip, tied to the wall's origin so that a hatch stays
+ * in place when the view is moved. */
+static void
+hatch_lines (const Painting *painting, double slope)
+{
+  double left, top, right, bottom;
+  cairo_t *cr = painting->cr;
+  cairo_clip_extents (cr, &left, &top, &right, &bottom);
+  const double height = bottom - top;
+  const double origin
+      = painting->paint->x - slope * (painting->paint->y - top);
+  const double low = MIN (left, left - slope * height) - HATCH_SPACING;
+  const double high = MAX (right, right - slope * height) + HATCH_SPACING;
+  double x = origin
+             + ceil ((low - origin) / HATCH_SPACING) * HATCH_SPACING;
+  for (; x < high; x += HATCH_SPACING)
+    {
+      cairo_move_to (cr, x, top);
+      cairo_line_to (cr, x + slope * height, bottom);
+    }
+}
+
+static void
+hatch (const Painting *painting, const CwStyleValues *style)
+{
+  static const double dots[] = { 0.7, HATCH_SPACING - 0.7 };
+  cairo_t *cr = painting->cr;
+  cairo_save (cr);
+  cairo_clip_preserve (cr);
+  cairo_path_t *kept = cairo_copy_path (cr);
+  cairo_new_path (cr);
+  if (style->hatch != CW_HATCH_RISING)
+    hatch_lines (painting, 1);
+  if (style->hatch == CW_HATCH_RISING || style->hatch == CW_HATCH_CROSS)
+    hatch_lines (painting, -1);
+  if (style->hatch == CW_HATCH_DOTS)
+    cairo_set_dash (cr, dots, G_N_ELEMENTS (dots), 0);
+  set_colour (cr, &style->line);
+  cairo_set_line_width (cr, 0.35);
+  cairo_stroke (cr);
+  cairo_append_path (cr, kept);
+  cairo_path_destroy (kept);
+  cairo_restore (cr);
+}
+
+static void
+stroke (cairo_t *cr, const CwStyleValues *style)
+{
+  guint n = 0;
+  while (n < G_N_ELEMENTS (style->dash) && style->dash[n] > 0)
+    n++;
+  cairo_set_dash (cr, style->dash, (int) n, 0);
+  cairo_set_line_width (cr, style->width);
+  set_colour (cr, &style->line);
+  cairo_stroke_preserve (cr);
+}
+
+/* Everything traced so far, in one go: a path an item costs twice as much. */
+static void
+ink_path (const Painting *painting, const CwStyleValues *style,
+          gboolean is_closed)
+{
+  cairo_t *cr = painting->cr;
+  if (is_closed && style->fill.alpha > 0)
+    {
+      set_colour (cr, &style->fill);
+      cairo_fill_preserve (cr);
+    }
+  if (is_closed && style->hatch != CW_HATCH_NONE)
+    hatch (painting, style);
+  if (style->width > 0 && style->line.alpha > 0)
+    stroke (cr, style);
+  cairo_new_path (cr);
+}
+
+static void
+set_font (const Painting *painting, const CwStyleValues *style, double size)
+{
+  PangoFontDescription *font = pango_font_description_new ();
+  pango_font_description_set_family (font, "Sans");
+  pango_font_description_set_weight (font, style->bold
+                                               ? PANGO_WEIGHT_BOLD
+                                               : PANGO_WEIGHT_NORMAL);
+  pango_font_description_set_absolute_size (font, size * PANGO_SCALE);
+  pango_layout_set_font_description (painting->layout, font);
+  pango_font_description_free (font);
+}
+
+/* The size at which the words fit their room; 0 when they cannot be read. */
+static double
+fitting_size (const Painting *painting, const CwDisplayText *text,
+              const CwStyleValues *style, double size)
+{
+  int width, height;
+  if (text->room_width <= 0)
+    return size >= LEAST_TEXT ? size : 0;
+  set_font (painting, style, size);
+  pango_layout_get_pixel_size (painting->layout, &width, &height);
+  const double across
+      = text->room_width * painting->paint->scale / MAX (width, 1);
+  const double up
+      = text->room_height * painting->paint->scale / MAX (height, 1);
+  const double fitting = size * MIN (1, MIN (across, up));
+  return fitting >= LEAST_TEXT ? fitting : 0;
+}
+
+static void
+show_text (const Painting *painting, const CwDisplayText *text)
+{
+  static const double shares[] = { -0.5, 0, -1 };
+  int width, height;
+  cairo_t *cr = painting->cr;
+  pango_layout_get_size (painting->layout, &width, &height);
+  cairo_save (cr);
+  cairo_translate (cr, to_x (painting, text->x), to_y (painting, text->y));
+  cairo_rotate (cr, -text->angle);
+  cairo_move_to (cr, shares[text->anchor] * width / PANGO_SCALE,
+                 -0.5 * height / PANGO_SCALE);
+  pango_cairo_show_layout (cr, painting->layout);
+  cairo_restore (cr);
+  cairo_new_path (cr);
+}
+
+static void
+paint_text (Painting *painting, const CwDisplayItem *item,
+            const CwStyleValues *style)
+{
+  const CwDisplayText *text = cw_display_list_text (painting->list, item);
+  const double scale
+      = painting->paint->text_scale > 0 ? painting->paint->text_scale : 1;
+  /* A room that is too small even for a letter needs no measuring. */
+  if (text->room_width > 0
+      && text->room_height * painting->paint->scale < LEAST_TEXT)
+    return;
+  if (!painting->layout)
+    painting->layout = pango_cairo_create_layout (painting->cr);
+  pango_layout_set_text (
+      painting->layout, cw_display_list_string (painting->list, text->text),
+      -1);
+  const double size
+      = fitting_size (painting, text, style, style->text * scale);
+  if (size <= 0)
+    return;
+  set_font (painting, style, size);
+  set_colour (painting->cr, &style->line);
+  show_text (painting, text);
+}
+
+static void
+find_clip (Painting *painting)
+{
+  double left, top, right, bottom;
+  const CwPaint *paint = painting->paint;
+  /* Strokes and texts reach a little beyond their points. */
+  const double margin = 60;
+  cairo_clip_extents (painting->cr, &left, &top, &right, &bottom);
+  painting->clip
+      = (CwExtent) { (left - margin - paint->x) / paint->scale,
+                     (paint->y - bottom - margin) / paint->scale,
+                     (right + margin - paint->x) / paint->scale,
+                     (paint->y - top + margin) / paint->scale };
+}
+
+/* Traces the run of wanted paths of one style from @first on; returns where
+ * the run ends. */
+static gsize
+paint_run (const Painting *painting, gsize first, const CwStyleValues *style)
+{
+  const CwDisplayItem *start = cw_display_list_item (painting->list, first);
+  gsize i = first;
+  for (; i < painting->list->items->len; i++)
+    {
+      const CwDisplayItem *item = cw_display_list_item (painting->list, i);
+      if (item->kind != CW_SHAPE_OP_PATH || item->style != start->style
+          || item->is_closed != start->is_closed)
+        break;
+      if (is_wanted (painting, item))
+        trace_item (painting, item);
+    }
+  ink_path (painting, style, start->is_closed);
+  return i;
+}
+
+void
+cw_paint (cairo_t *cr, const CwDisplayList *list, const CwPaint *paint)
+{
+  g_return_if_fail (paint->scale > 0);
+
+  Painting painting = { .cr = cr, .list = list, .paint = paint };
+  cairo_save (cr);
+  cairo_new_path (cr);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_MITER);
+  find_clip (&painting);
+  for (gsize i = 0; i < list->items->len;)
+    {
+      const CwDisplayItem *item = cw_display_list_item (list, i);
+      const CwStyleValues *style
+          = cw_style_values (paint->palette, item->style);
+      if (item->kind == CW_SHAPE_OP_PATH)
+        i = paint_run (&painting, i, style);
+      else
+        {
+          if (is_wanted (&painting, item))
+            paint_text (&painting, item, style);
+          i++;
+        }
+    }
+  cairo_restore (cr);
+  g_clear_object (&painting.layout);
+}
