@@ -37,7 +37,7 @@ typedef enum
 /* The line of an error of this domain, from 1; 0 when it has none. */
 guint cw_file_error_line (const GError *error);
 
-/* The message without "Line 12: " before it; of any error. (transfer none) */
+/* The message without the line or path before it; of any error. */
 const char *cw_file_error_sentence (const GError *error);
 
 /*

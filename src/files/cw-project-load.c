@@ -9,7 +9,8 @@ static gboolean
 refuse (GFile *file, CwFileError code, const char *why, GError **error)
 {
   g_autofree char *name = g_file_get_parse_name (file);
-  cw_file_error_set (error, code, 0, _ ("%s cannot be read: %s"), name, why);
+  cw_file_error_set (error, code, 0, _ ("The file cannot be read: %s"), why);
+  g_prefix_error (error, "%s: ", name);
   return FALSE;
 }
 
