@@ -1,0 +1,330 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "cw-csv-rows.h"
+#include "cw-project-file.h"
+#include "cw-table-csv.h"
+#include "takeoff-run.h"
+
+#define GOOD "files/good/small.cladwright"
+#define BAD "files/broken/width-zero.cladwright"
+
+typedef struct
+{
+  char *folder;
+} Fixture;
+
+static void
+set_up (Fixture *fixture, gconstpointer data)
+{
+  fixture->folder = takeoff_folder_new ();
+}
+
+static void
+tear_down (Fixture *fixture, gconstpointer data)
+{
+  takeoff_folder_free (fixture->folder);
+}
+
+static char *
+content_of (const Fixture *fixture, const char *name)
+{
+  g_autofree char *path = g_build_filename (fixture->folder, name, NULL);
+  char *content = NULL;
+  g_autoptr (GError) error = NULL;
+  g_file_get_contents (path, &content, NULL, &error);
+  g_assert_no_error (error);
+  return content;
+}
+
+static void
+assert_absent (const Fixture *fixture, const char *name)
+{
+  g_autofree char *path = g_build_filename (fixture->folder, name, NULL);
+  g_assert_false (g_file_test (path, G_FILE_TEST_EXISTS));
+}
+
+static void
+assert_ran (const TakeoffRun *run, int status, const char *out,
+            const char *err)
+{
+  g_assert_cmpstr (run->err, ==, err);
+  g_assert_cmpstr (run->out, ==, out);
+  g_assert_cmpint (run->status, ==, status);
+}
+
+/* The table as the library makes it in this process. */
+static char *
+expected_table (const char *path)
+{
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (CwProject) project = cw_project_load (file, NULL, &error);
+  g_assert_no_error (error);
+  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+  return cw_takeoff_to_csv (takeoff);
+}
+
+static void
+test_csv (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *project = takeoff_copy (fixture->folder, GOOD, "a.cladwright");
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--csv", "a.csv", "a.cladwright");
+  assert_ran (run, 0, "", "");
+  g_autofree char *table = content_of (fixture, "a.csv");
+  g_autofree char *expected = expected_table (project);
+  g_assert_cmpstr (table, ==, expected);
+
+  /* 9 × 2.7 m by hand. */
+  g_autoptr (GPtrArray) rows = cw_csv_rows (table);
+  GPtrArray *gross = cw_csv_find (rows, "wall.gross", "e1");
+  g_assert_nonnull (gross);
+  g_assert_cmpstr (gross->pdata[2], ==, "24.3");
+}
+
+/* Without a wish, and with "-", the same table on standard output. */
+static void
+test_standard_output (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *project = takeoff_copy (fixture->folder, GOOD, "a.cladwright");
+  g_autofree char *expected = expected_table (project);
+  g_autoptr (TakeoffRun) plain = TAKEOFF_RUN (fixture->folder, project);
+  assert_ran (plain, 0, expected, "");
+  g_autoptr (TakeoffRun) dash
+      = TAKEOFF_RUN (fixture->folder, "--csv", "-", project);
+  assert_ran (dash, 0, expected, "");
+}
+
+static void
+test_into_folder (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "house 1.cladwright"));
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--csv=.", "house 1.cladwright");
+  assert_ran (run, 0, "", "");
+  g_autofree char *table = content_of (fixture, "house 1.csv");
+  g_assert_true (g_str_has_prefix (table, "key,scope,"));
+}
+
+static void
+test_unreadable (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (TakeoffRun) absent = TAKEOFF_RUN (fixture->folder, "no.cladwright");
+  assert_ran (absent, 1, "",
+              "no.cladwright: The file cannot be read: it is not there, or "
+              "may not be looked at\n");
+  g_autoptr (TakeoffRun) folder = TAKEOFF_RUN (fixture->folder, ".");
+  assert_ran (folder, 1, "",
+              ".: The file cannot be read: it is no regular file\n");
+}
+
+/* The line and the sentence, and what was there stays. */
+static void
+test_invalid (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, BAD, "bad.cladwright"));
+  g_free (takeoff_copy (fixture->folder, GOOD, "old.csv"));
+  g_autofree char *former = content_of (fixture, "old.csv");
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--csv", "old.csv", "bad.cladwright");
+  assert_ran (run, 1, "",
+              "bad.cladwright:22: <door id=\"o2\"> has width=\"0\": a number "
+              "from 0.000001 to 10000000 is expected\n");
+  g_autofree char *now = content_of (fixture, "old.csv");
+  g_assert_cmpstr (now, ==, former);
+}
+
+/* Whatever is wrong with a file, the program says so once and ends with 1. */
+static void
+test_every_broken_file (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *folder = takeoff_data ("files/broken");
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  g_assert_nonnull (dir);
+  guint n = 0;
+  for (const char *name; (name = g_dir_read_name (dir));)
+    {
+      if (!g_str_has_suffix (name, ".cladwright"))
+        continue;
+      g_autoptr (TakeoffRun) run = TAKEOFF_RUN (folder, name);
+      g_assert_cmpint (run->status, ==, 1);
+      g_assert_cmpstr (run->out, ==, "");
+      g_assert_true (g_str_has_prefix (run->err, name));
+      g_assert_true (g_str_has_suffix (run->err, "\n"));
+      n++;
+    }
+  g_assert_cmpuint (n, >, 50);
+}
+
+static void
+test_cannot_be_measured (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, "batch/crossing.cladwright",
+                        "c.cladwright"));
+  g_autoptr (TakeoffRun) run = TAKEOFF_RUN (fixture->folder, "c.cladwright");
+  assert_ran (run, 1, "",
+              "c.cladwright:10: <elevation id=\"e1\"> cannot be measured: "
+              "Sides 1 and 3 cross. Move one of their corners.\n"
+              "c.cladwright:25: <unclad id=\"u1\"> cannot be measured: Corner "
+              "2 and the next are on one spot. Remove one of them.\n");
+}
+
+static void
+test_warnings (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *project = takeoff_copy (
+      fixture->folder, "batch/troubled.cladwright", "t.cladwright");
+  g_autofree char *expected = expected_table (project);
+  g_autoptr (TakeoffRun) run = TAKEOFF_RUN (fixture->folder, "t.cladwright");
+  assert_ran (run, 0, expected,
+              "t.cladwright:10: warning: <elevation id=\"e1\"> in 2 places: A "
+              "piece is narrower than the least piece. Move the offset or "
+              "choose another bond.\n"
+              "t.cladwright:18: warning: <elevation id=\"e2\">: It has no "
+              "outline, so nothing of it is counted. Draw one.\n");
+}
+
+/* One that fails does not keep the others from their tables. */
+static void
+test_several (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "a.cladwright"));
+  g_free (takeoff_copy (fixture->folder, BAD, "b.cladwright"));
+  g_free (takeoff_copy (fixture->folder, "files/good/example.cladwright",
+                        "c.cladwright"));
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--csv", ".", "a.cladwright",
+                     "b.cladwright", "c.cladwright");
+  g_assert_cmpint (run->status, ==, 1);
+  g_assert_true (g_str_has_prefix (run->err, "b.cladwright:22: "));
+  g_assert_null (strstr (run->err, "a.cladwright"));
+  for (const char *const *stem = (const char *const[]){ "a", "c", NULL };
+       *stem; stem++)
+    {
+      g_autofree char *name = g_strconcat (*stem, ".csv", NULL);
+      g_autofree char *project = g_strconcat (*stem, ".cladwright", NULL);
+      g_autofree char *path = g_build_filename (fixture->folder, project, NULL);
+      g_autofree char *table = content_of (fixture, name);
+      g_autofree char *expected = expected_table (path);
+      g_assert_cmpstr (table, ==, expected);
+    }
+  assert_absent (fixture, "b.csv");
+}
+
+static void
+test_only_checked (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "a.cladwright"));
+  g_free (takeoff_copy (fixture->folder, GOOD, "b.cladwright"));
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "a.cladwright", "b.cladwright");
+  assert_ran (run, 0, "", "");
+}
+
+static void
+assert_refused (TakeoffRun *run, const char *why)
+{
+  g_autofree char *expected = g_strdup_printf (
+      "cladwright-takeoff: %s\n"
+      "Usage: cladwright-takeoff [--pdf F] [--csv F] PROJECT…\n",
+      why);
+  assert_ran (run, 2, "", expected);
+  takeoff_run_free (run);
+}
+
+static void
+test_usage (Fixture *fixture, gconstpointer data)
+{
+  const char *folder = fixture->folder;
+  g_free (takeoff_copy (folder, GOOD, "a.cladwright"));
+  g_free (takeoff_copy (folder, GOOD, "b.cladwright"));
+  assert_refused (TAKEOFF_RUN (folder, "--xml", "f", "a.cladwright"),
+                  "Unknown option --xml");
+  assert_refused (TAKEOFF_RUN (folder, "--csv", "a.csv"),
+                  "No project is named");
+  assert_refused (TAKEOFF_RUN (folder, "a.cladwright", "--csv"),
+                  "Missing argument for --csv");
+  assert_refused (
+      TAKEOFF_RUN (folder, "--csv", "x.csv", "a.cladwright", "b.cladwright"),
+      "With several projects --csv must name a folder that is there, and "
+      "x.csv is none");
+  assert_absent (fixture, "a.csv");
+  assert_absent (fixture, "x.csv");
+}
+
+/* Nothing is written over a project, nor twice into one file. */
+static void
+test_same_file (Fixture *fixture, gconstpointer data)
+{
+  const char *folder = fixture->folder;
+  g_free (takeoff_copy (folder, GOOD, "a.cladwright"));
+  g_autofree char *before = content_of (fixture, "a.cladwright");
+  assert_refused (
+      TAKEOFF_RUN (folder, "--csv", "./a.cladwright", "a.cladwright"),
+      "the table of a.cladwright would be written over the project "
+      "a.cladwright");
+  assert_refused (TAKEOFF_RUN (folder, "--csv", "x", "--pdf", "./x",
+                               "a.cladwright"),
+                  "the PDF of a.cladwright would be written over the table of "
+                  "a.cladwright");
+  assert_refused (
+      TAKEOFF_RUN (folder, "--csv", ".", "a.cladwright", "./a.cladwright"),
+      "the table of ./a.cladwright would be written over the table of "
+      "a.cladwright");
+  assert_refused (TAKEOFF_RUN (folder, "--csv", "-", "--pdf", "-",
+                               "a.cladwright"),
+                  "Only one of --pdf and --csv can go to standard output");
+  g_autofree char *after = content_of (fixture, "a.cladwright");
+  g_assert_cmpstr (after, ==, before);
+}
+
+static void
+test_unwritable (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "a.cladwright"));
+  g_autoptr (TakeoffRun) run = TAKEOFF_RUN (fixture->folder, "--csv",
+                                            "no/a.csv", "a.cladwright");
+  g_assert_cmpint (run->status, ==, 1);
+  g_assert_cmpstr (run->out, ==, "");
+  g_assert_true (g_str_has_prefix (run->err, "no/a.csv: "));
+  assert_absent (fixture, "no");
+}
+
+static void
+test_help (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (TakeoffRun) help = TAKEOFF_RUN (fixture->folder, "--help");
+  g_assert_cmpint (help->status, ==, 0);
+  g_assert_cmpstr (help->err, ==, "");
+  g_assert_nonnull (strstr (help->out, "--csv"));
+  g_assert_nonnull (strstr (help->out, "--pdf"));
+  g_assert_nonnull (strstr (help->out, "Local codes"));
+  g_autoptr (TakeoffRun) version = TAKEOFF_RUN (fixture->folder, "--version");
+  assert_ran (version, 0, "cladwright-takeoff " CW_VERSION "\n", "");
+}
+
+#define ADD(path, function)                                                   \
+  g_test_add ("/takeoff-program/" path, Fixture, NULL, set_up, function,      \
+              tear_down)
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  ADD ("csv", test_csv);
+  ADD ("standard-output", test_standard_output);
+  ADD ("into-folder", test_into_folder);
+  ADD ("unreadable", test_unreadable);
+  ADD ("invalid", test_invalid);
+  ADD ("every-broken-file", test_every_broken_file);
+  ADD ("cannot-be-measured", test_cannot_be_measured);
+  ADD ("warnings", test_warnings);
+  ADD ("several", test_several);
+  ADD ("only-checked", test_only_checked);
+  ADD ("usage", test_usage);
+  ADD ("same-file", test_same_file);
+  ADD ("unwritable", test_unwritable);
+  ADD ("help", test_help);
+  return g_test_run ();
+}
