@@ -5,7 +5,8 @@
  *
  * Signals: "tool-changed"; "hint-changed"; "pointer-moved" (x and y as gint64
  * nm); "view-changed" (zoom or place); "two-points" (scale or tape has both
- * its points); "text-wanted" (somebody began to type: the char).
+ * its points); "text-wanted" (somebody began to type: the first character, a
+ * string; what is typed then goes to cw_board_enter_text()).
  */
 #pragma once
 
@@ -26,7 +27,8 @@ void cw_board_set_document (CwBoard *board, CwDocument *document);
 /* The last good takeoff; drawn dimmer than the outline when it is stale. */
 void cw_board_set_takeoff (CwBoard *board, const CwTakeoff *takeoff);
 void cw_board_set_text_style (CwBoard *board, const CwTextStyle *style);
-/* The file behind a sheet of the document; NULL: cannot be shown. */
+/* The file behind a sheet of the document; NULL: cannot be shown. The board
+ * draws from it on its own worker thread: give it a source of its own. */
 void cw_board_set_sheet_source (CwBoard *board, const char *sheet_id,
                                 CwSheetSource *source);
 

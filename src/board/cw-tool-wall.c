@@ -127,17 +127,24 @@ add_corner (WallTool *self, CwPoint at)
   g_array_append_val (self->corners, at);
 }
 
+/* The shift is told together with the elevation that it belongs to. */
 static void
 commit (WallTool *self, const CwCorner *corners, gsize n)
 {
   CwTool *tool = &self->tool;
+  CwPoint shift;
   g_autofree char *id = NULL;
   g_autoptr (CwProject) project
       = cw_edit_draw_outline (cw_tool_project (tool), cw_tool_elevation (tool),
-                              corners, n, &id, &tool->shift);
+                              corners, n, &id, &shift);
+  gboolean is_new
+      = g_strcmp0 (id, cw_document_elevation_id (tool->document)) != 0;
 
   begin_anew (self);
+  if (!is_new)
+    tool->shift = shift;
   cw_tool_edit (tool, project, _ ("Draw outline"), NULL);
+  tool->shift = is_new ? shift : cw_point (0, 0);
   cw_document_show_elevation (tool->document, id);
   cw_document_select (tool->document, (const char *const[]) { id, NULL });
   cw_tool_placed (tool);

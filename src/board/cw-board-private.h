@@ -1,0 +1,121 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The board's parts: what it is (cw-board.c), what comes in from pointer and
+ * keys (cw-board-input.c), what it looks like (cw-board-draw.c), and how the
+ * view follows the project (cw-board-view.c).
+ */
+#pragma once
+
+#include "cw-board.h"
+#include "cw-i18n.h"
+#include "cw-picture.h"
+#include "cw-placing.h"
+#include "cw-sheet-tiles.h"
+#include "cw-view.h"
+
+G_BEGIN_DECLS
+
+/* The layers of the shown elevation, from the back to the front. */
+typedef enum
+{
+  CW_BOARD_FACE,
+  CW_BOARD_PANELS,
+  CW_BOARD_OPENINGS,
+  CW_BOARD_MEASURES,
+  CW_BOARD_LIT,
+  CW_BOARD_OVERLAY,
+  CW_N_BOARD_PICTURES,
+} CwBoardPicture;
+
+/* Another elevation on the same sheet, shown faintly. */
+typedef struct
+{
+  CwWall *wall;
+  CwPicture picture;
+  double x, y;          /* its origin in the shown wall's nm */
+} CwNeighbour;
+
+struct _CwBoard
+{
+  GtkWidget parent_instance;
+
+  CwDocument *document;         /* (nullable) */
+  CwTakeoff *takeoff;           /* (nullable) */
+  CwTextStyle style;
+  CwTool *tool;                 /* (nullable): without a document */
+  CwToolKind kind;
+  CwLayers layers;
+  gboolean shows_sheet;
+  const CwQuantityType *lit;
+
+  CwView view;
+  gboolean wants_fit;           /* as soon as there is a size */
+  char *elevation_id;           /* whose view it is */
+  CwPlacing placing;            /* as the view knows it; its sheet may be gone */
+  char *sheet_id;               /* (nullable) */
+
+  CwWall *wall;                 /* (nullable): the shown one */
+  CwPicture pictures[CW_N_BOARD_PICTURES];
+  guint stale;                  /* mask of 1 << CwBoardPicture: lists to be made anew */
+  double measures_at;           /* nm a pixel that the measures were made for */
+  GPtrArray *neighbours;        /* CwNeighbour */
+  gboolean neighbours_stale;
+  CwPalette palette;
+  guint still_id;               /* a zoom goes on until it fires */
+
+  GHashTable *sources;          /* sheet id → CwSheetSource */
+  CwSheetTiles *tiles;          /* (nullable): of the shown sheet */
+  char *tiles_key;
+
+  double x, y;                  /* the pointer, pixels */
+  gboolean has_pointer;
+  CwHold hold;
+  gboolean pressed;
+  gboolean space;               /* held: drags move the paper */
+  gboolean panning;
+  double pan_x, pan_y;
+  double pinch_x, pinch_y, pinch_scale;
+  gboolean had_points;
+  char *hint;
+  char *label, *description;    /* as last told to assistive technology */
+};
+
+enum
+{
+  CW_BOARD_TOOL_CHANGED,
+  CW_BOARD_HINT_CHANGED,
+  CW_BOARD_POINTER_MOVED,
+  CW_BOARD_VIEW_CHANGED,
+  CW_BOARD_TWO_POINTS,
+  CW_BOARD_TEXT_WANTED,
+  CW_N_BOARD_SIGNALS,
+};
+extern guint cw_board_signals[CW_N_BOARD_SIGNALS];
+
+const CwElevation *cw_board_elevation (CwBoard *self);
+
+/* The lists of these pictures are made anew in the next frame. */
+void cw_board_spoil (CwBoard *self, guint pictures);
+void cw_board_spoil_neighbours (CwBoard *self);
+
+/* After anything that may have changed what the tool says or has made. */
+void cw_board_after_tool (CwBoard *self);
+void cw_board_tell (CwBoard *self);
+
+/* cw-board-input.c */
+void cw_board_listen (CwBoard *self);
+void cw_board_feed_again (CwBoard *self);
+
+/* cw-board-draw.c */
+void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);
+void cw_board_css_changed (GtkWidget *widget, GtkCssStyleChange *change);
+void cw_board_drop_tiles (CwBoard *self);
+
+/* cw-board-view.c */
+void cw_board_follow_document (CwBoard *self, CwPoint shift);
+void cw_board_view_changed (CwBoard *self);
+void cw_board_zoom_at (CwBoard *self, double factor, double x, double y);
+void cw_board_pan_by (CwBoard *self, double dx, double dy);
+gboolean cw_board_page_size (CwBoard *self, double *width, double *height);
+
+G_END_DECLS

@@ -1,0 +1,570 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Threads: `wanted`, `working` and `closed` are shared under the lock; all
+ * else belongs to the main thread. Every frame says anew which tiles it
+ * wants, so that nothing is drawn that is no longer looked at.
+ *
+ *   snapshot ── wanted ──▶ worker ── rendered ──▶ idle on main ── "ready"
+ */
+#include "cw-sheet-tiles.h"
+
+#include <math.h>
+
+#define TILE 512
+/* Pixels a point at level 0; a level up is the square root of 2 finer. */
+#define LEVELS_LOWEST (-8)
+#define LEVELS_HIGHEST 10
+/* The longer side of the drawing that stands in for tiles. */
+#define COARSE_PIXELS 1024.0
+#define COARSE G_MININT
+
+typedef struct
+{
+  int level;            /* or COARSE: the whole page at once */
+  int column, row;
+} Key;
+
+typedef struct
+{
+  Key key;
+  GdkTexture *texture;  /* NULL: it could not be drawn */
+  gsize bytes;
+  guint64 frame;        /* when it was shown last */
+} Tile;
+
+struct _CwSheetTiles
+{
+  GObject parent_instance;
+
+  CwSheetSource *source;
+  guint page, turn;
+  gboolean dark;
+  double width, height;         /* points */
+
+  GHashTable *tiles;            /* Key → Tile */
+  gsize held;
+  guint64 frame;
+  char *trouble;
+  gboolean complete;
+
+  GMutex lock;
+  GArray *wanted;               /* Key, most wanted last */
+  gboolean working, closed;
+};
+
+/* What the worker hands back. */
+typedef struct
+{
+  CwSheetTiles *self;
+  Key key;
+  GdkTexture *texture;
+  gsize bytes;
+  char *trouble;
+} Rendered;
+
+enum
+{
+  READY,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
+G_DEFINE_FINAL_TYPE (CwSheetTiles, cw_sheet_tiles, G_TYPE_OBJECT)
+
+static guint
+key_hash (gconstpointer data)
+{
+  const Key *key = data;
+
+  return (guint) key->level * 1000003u ^ (guint) key->column * 8191u
+         ^ (guint) key->row;
+}
+
+static gboolean
+key_equal (gconstpointer a, gconstpointer b)
+{
+  const Key *one = a, *other = b;
+
+  return one->level == other->level && one->column == other->column
+         && one->row == other->row;
+}
+
+static void
+tile_free (gpointer data)
+{
+  Tile *tile = data;
+
+  g_clear_object (&tile->texture);
+  g_free (tile);
+}
+
+static void
+cw_sheet_tiles_finalize (GObject *object)
+{
+  CwSheetTiles *self = CW_SHEET_TILES (object);
+
+  g_object_unref (self->source);
+  g_hash_table_unref (self->tiles);
+  g_array_unref (self->wanted);
+  g_mutex_clear (&self->lock);
+  g_free (self->trouble);
+  G_OBJECT_CLASS (cw_sheet_tiles_parent_class)->finalize (object);
+}
+
+static void
+cw_sheet_tiles_class_init (CwSheetTilesClass *klass)
+{
+  G_OBJECT_CLASS (klass)->finalize = cw_sheet_tiles_finalize;
+  signals[READY]
+      = g_signal_new ("ready", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST,
+                      0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+static void
+cw_sheet_tiles_init (CwSheetTiles *self)
+{
+  self->tiles
+      = g_hash_table_new_full (key_hash, key_equal, NULL, tile_free);
+  self->wanted = g_array_new (FALSE, FALSE, sizeof (Key));
+  g_mutex_init (&self->lock);
+}
+
+CwSheetTiles *
+cw_sheet_tiles_new (CwSheetSource *source, guint page, guint turn,
+                    gboolean dark)
+{
+  CwSheetTiles *self;
+
+  g_return_val_if_fail (CW_IS_SHEET_SOURCE (source), NULL);
+
+  self = g_object_new (CW_TYPE_SHEET_TILES, NULL);
+  self->source = g_object_ref (source);
+  self->page = page;
+  self->turn = turn;
+  self->dark = dark;
+  cw_sheet_source_size (source, page, turn, &self->width, &self->height);
+  return self;
+}
+
+void
+cw_sheet_tiles_close (CwSheetTiles *self)
+{
+  g_return_if_fail (CW_IS_SHEET_TILES (self));
+
+  g_mutex_lock (&self->lock);
+  self->closed = TRUE;
+  g_array_set_size (self->wanted, 0);
+  g_mutex_unlock (&self->lock);
+}
+
+void
+cw_sheet_tiles_size (CwSheetTiles *self, double *width, double *height)
+{
+  g_return_if_fail (CW_IS_SHEET_TILES (self));
+
+  *width = self->width;
+  *height = self->height;
+}
+
+const char *
+cw_sheet_tiles_trouble (CwSheetTiles *self)
+{
+  g_return_val_if_fail (CW_IS_SHEET_TILES (self), NULL);
+
+  return self->trouble;
+}
+
+gsize
+cw_sheet_tiles_held (CwSheetTiles *self)
+{
+  g_return_val_if_fail (CW_IS_SHEET_TILES (self), 0);
+
+  return self->held;
+}
+
+gboolean
+cw_sheet_tiles_is_complete (CwSheetTiles *self)
+{
+  g_return_val_if_fail (CW_IS_SHEET_TILES (self), FALSE);
+
+  return self->complete;
+}
+
+/* ------------------------------------------------------------ the worker */
+
+static double
+level_scale (const CwSheetTiles *self, int level)
+{
+  if (level == COARSE)
+    return COARSE_PIXELS / MAX (MAX (self->width, self->height), 1);
+  return pow (2, level / 2.0);
+}
+
+/* Where a tile lies in pixels of its level; FALSE: beside the page. */
+static gboolean
+tile_area (const CwSheetTiles *self, const Key *key, int *x, int *y,
+           int *width, int *height)
+{
+  double scale = level_scale (self, key->level);
+  int wide = (int) ceil (self->width * scale);
+  int high = (int) ceil (self->height * scale);
+
+  if (key->level == COARSE)
+    {
+      *x = *y = 0;
+      *width = MAX (wide, 1);
+      *height = MAX (high, 1);
+      return TRUE;
+    }
+  *x = key->column * TILE;
+  *y = key->row * TILE;
+  *width = MIN (TILE, wide - *x);
+  *height = MIN (TILE, high - *y);
+  return *x >= 0 && *y >= 0 && *width > 0 && *height > 0;
+}
+
+/* The unused byte of a pixel made opaque; for the dark look, ink and paper
+ * change places and neither is quite black or white. */
+static void
+finish_pixels (cairo_surface_t *surface, gboolean dark)
+{
+  int width = cairo_image_surface_get_width (surface);
+  int height = cairo_image_surface_get_height (surface);
+  int stride = cairo_image_surface_get_stride (surface);
+  guchar *rows = cairo_image_surface_get_data (surface);
+
+  for (int y = 0; y < height; y++)
+    {
+      guint32 *row = (guint32 *) (gpointer) (rows + (gsize) y * stride);
+
+      for (int x = 0; x < width; x++)
+        {
+          guint32 pixel = row[x];
+
+          if (dark)
+            {
+              pixel = ~pixel & 0xffffff;
+              pixel = ((pixel >> 2) & 0x3f3f3f) + ((pixel >> 1) & 0x7f7f7f)
+                      + 0x1c1c1c;
+            }
+          row[x] = pixel | 0xff000000;
+        }
+    }
+}
+
+static GdkTexture *
+texture_of (cairo_surface_t *surface, gsize *bytes)
+{
+  int stride = cairo_image_surface_get_stride (surface);
+  int height = cairo_image_surface_get_height (surface);
+  g_autoptr (GBytes) data = NULL;
+
+  *bytes = (gsize) stride * (gsize) height;
+  data = g_bytes_new_with_free_func (
+      cairo_image_surface_get_data (surface), *bytes,
+      (GDestroyNotify) cairo_surface_destroy, surface);
+  return gdk_memory_texture_new (cairo_image_surface_get_width (surface),
+                                 height, GDK_MEMORY_DEFAULT, data,
+                                 (gsize) stride);
+}
+
+static void
+render (CwSheetTiles *self, Rendered *rendered)
+{
+  g_autoptr (GError) error = NULL;
+  cairo_surface_t *surface;
+  int x, y, width, height;
+
+  if (!tile_area (self, &rendered->key, &x, &y, &width, &height))
+    return;
+  surface = cw_sheet_source_render (self->source, self->page, self->turn,
+                                    level_scale (self, rendered->key.level),
+                                    x, y, width, height, &error);
+  if (surface == NULL)
+    {
+      rendered->trouble = g_strdup (error ? error->message : "");
+      return;
+    }
+  cairo_surface_flush (surface);
+  finish_pixels (surface, self->dark);
+  rendered->texture = texture_of (surface, &rendered->bytes);
+}
+
+static gboolean
+take_wanted (CwSheetTiles *self, Key *key)
+{
+  gboolean any;
+
+  g_mutex_lock (&self->lock);
+  any = !self->closed && self->wanted->len > 0;
+  if (any)
+    {
+      *key = g_array_index (self->wanted, Key, self->wanted->len - 1);
+      g_array_set_size (self->wanted, self->wanted->len - 1);
+    }
+  else
+    self->working = FALSE;
+  g_mutex_unlock (&self->lock);
+  return any;
+}
+
+static gboolean take_in (gpointer data);
+
+static void
+work (gpointer data, gpointer user_data)
+{
+  CwSheetTiles *self = data;
+  Key key;
+
+  while (take_wanted (self, &key))
+    {
+      Rendered *rendered = g_new0 (Rendered, 1);
+
+      rendered->self = g_object_ref (self);
+      rendered->key = key;
+      render (self, rendered);
+      g_idle_add (take_in, rendered);
+    }
+  /* The last reference must not go on this thread. */
+  g_idle_add_once ((GSourceOnceFunc) g_object_unref, self);
+}
+
+/* One thread for all sheets: a source is for one thread at a time. */
+static GThreadPool *
+pool (void)
+{
+  static GThreadPool *the_pool;
+
+  if (the_pool == NULL)
+    the_pool = g_thread_pool_new (work, NULL, 1, FALSE, NULL);
+  return the_pool;
+}
+
+/* ------------------------------------------------- back on the main thread */
+
+static void
+add_tile (CwSheetTiles *self, Rendered *rendered)
+{
+  Tile *tile = g_new0 (Tile, 1);
+  Tile *former = g_hash_table_lookup (self->tiles, &rendered->key);
+
+  if (former)
+    self->held -= former->bytes;
+  tile->key = rendered->key;
+  tile->texture = g_steal_pointer (&rendered->texture);
+  tile->bytes = rendered->bytes;
+  tile->frame = self->frame;
+  self->held += tile->bytes;
+  g_hash_table_replace (self->tiles, &tile->key, tile);
+  if (rendered->trouble && self->trouble == NULL)
+    self->trouble = g_steal_pointer (&rendered->trouble);
+}
+
+static gboolean
+take_in (gpointer data)
+{
+  Rendered *rendered = data;
+  CwSheetTiles *self = rendered->self;
+
+  if (!self->closed)
+    {
+      add_tile (self, rendered);
+      g_signal_emit (self, signals[READY], 0);
+    }
+  g_clear_object (&rendered->texture);
+  g_free (rendered->trouble);
+  g_free (rendered);
+  g_object_unref (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+ask_for (CwSheetTiles *self, GArray *wanted)
+{
+  gboolean begin;
+
+  g_mutex_lock (&self->lock);
+  g_array_set_size (self->wanted, 0);
+  g_array_append_vals (self->wanted, wanted->data, wanted->len);
+  begin = wanted->len > 0 && !self->working && !self->closed;
+  if (begin)
+    self->working = TRUE;
+  g_mutex_unlock (&self->lock);
+  if (begin)
+    g_thread_pool_push (pool (), g_object_ref (self), NULL);
+}
+
+static gint
+by_frame (gconstpointer a, gconstpointer b)
+{
+  const Tile *one = *(Tile *const *) a, *other = *(Tile *const *) b;
+
+  return one->frame < other->frame ? -1 : one->frame > other->frame;
+}
+
+/* (transfer container) */
+static GPtrArray *
+tiles_held (CwSheetTiles *self)
+{
+  GPtrArray *all = g_ptr_array_sized_new (g_hash_table_size (self->tiles));
+  GHashTableIter iter;
+  gpointer tile;
+  g_hash_table_iter_init (&iter, self->tiles);
+  while (g_hash_table_iter_next (&iter, NULL, &tile))
+    g_ptr_array_add (all, tile);
+  return all;
+}
+
+/* Those that were shown longest ago go; never one of this frame's. */
+static void
+keep_to_budget (CwSheetTiles *self)
+{
+  if (self->held <= CW_SHEET_TILES_BUDGET)
+    return;
+  g_autoptr (GPtrArray) all = tiles_held (self);
+  g_ptr_array_sort (all, by_frame);
+  for (guint i = 0; i < all->len && self->held > CW_SHEET_TILES_BUDGET; i++)
+    {
+      Tile *tile = g_ptr_array_index (all, i);
+
+      if (tile->frame >= self->frame || tile->key.level == COARSE)
+        continue;
+      self->held -= tile->bytes;
+      g_hash_table_remove (self->tiles, &tile->key);
+    }
+}
+
+static int
+level_for (const CwSheetLookout *lookout)
+{
+  double pixels = MAX (lookout->across, lookout->along)
+                  * lookout->scale_factor;
+  int level = (int) ceil (2 * log2 (MAX (pixels, 1e-6)) - 1e-6);
+
+  return CLAMP (level, LEVELS_LOWEST, LEVELS_HIGHEST);
+}
+
+static graphene_rect_t
+tile_rect (const CwSheetTiles *self, const Key *key,
+           const CwSheetLookout *lookout)
+{
+  double scale = level_scale (self, key->level);
+  int x = 0, y = 0, width = 0, height = 0;
+
+  tile_area (self, key, &x, &y, &width, &height);
+  return GRAPHENE_RECT_INIT (
+      (float) (lookout->x + x / scale * lookout->across),
+      (float) (lookout->y + y / scale * lookout->along),
+      (float) (width / scale * lookout->across),
+      (float) (height / scale * lookout->along));
+}
+
+static gboolean
+is_in_window (const graphene_rect_t *rect, const CwSheetLookout *lookout)
+{
+  return rect->origin.x < lookout->width && rect->origin.y < lookout->height
+         && rect->origin.x + rect->size.width > 0
+         && rect->origin.y + rect->size.height > 0;
+}
+
+static gboolean
+show_tile (CwSheetTiles *self, GtkSnapshot *snapshot, const Key *key,
+           const CwSheetLookout *lookout)
+{
+  Tile *tile = g_hash_table_lookup (self->tiles, key);
+  graphene_rect_t rect = tile_rect (self, key, lookout);
+
+  if (tile == NULL)
+    return FALSE;
+  tile->frame = self->frame;
+  if (tile->texture && is_in_window (&rect, lookout))
+    gtk_snapshot_append_texture (snapshot, tile->texture, &rect);
+  return TRUE;
+}
+
+typedef struct
+{
+  int first_column, last_column, first_row, last_row;
+} Span;
+
+/* The tiles of @level that the window shows. */
+static Span
+span_of (const CwSheetTiles *self, int level, const CwSheetLookout *lookout)
+{
+  double scale = level_scale (self, level);
+  int columns = (int) ceil (ceil (self->width * scale) / TILE);
+  int rows = (int) ceil (ceil (self->height * scale) / TILE);
+  double across = TILE / scale * lookout->across;
+  double along = TILE / scale * lookout->along;
+
+  return (Span) {
+    (int) CLAMP (floor (-lookout->x / across), 0, columns),
+    (int) CLAMP (ceil ((lookout->width - lookout->x) / across), 0, columns),
+    (int) CLAMP (floor (-lookout->y / along), 0, rows),
+    (int) CLAMP (ceil ((lookout->height - lookout->y) / along), 0, rows),
+  };
+}
+
+/* Shows what there is of @level and tells what there is not, the middle of
+ * the window last. */
+static void
+collect_missing (CwSheetTiles *self, int level, const Span *span,
+                 GArray *missing)
+{
+  for (int row = span->first_row; row < span->last_row; row++)
+    for (int column = span->first_column; column < span->last_column;
+         column++)
+      {
+        Key key = { level, column, row };
+
+        if (!g_hash_table_contains (self->tiles, &key))
+          g_array_append_val (missing, key);
+      }
+}
+
+static void
+show_level (CwSheetTiles *self, GtkSnapshot *snapshot, int level,
+            const Span *span, const CwSheetLookout *lookout)
+{
+  for (int row = span->first_row; row < span->last_row; row++)
+    for (int column = span->first_column; column < span->last_column;
+         column++)
+      show_tile (self, snapshot, &(Key) { level, column, row }, lookout);
+}
+
+/* Whatever else is at hand, coarse to fine, under what is still missing. */
+static void
+show_stand_ins (CwSheetTiles *self, GtkSnapshot *snapshot, int level,
+                const CwSheetLookout *lookout)
+{
+  show_tile (self, snapshot, &(Key) { COARSE, 0, 0 }, lookout);
+  for (int other = level - 3; other <= level + 2; other++)
+    if (other != level && other >= LEVELS_LOWEST && other <= LEVELS_HIGHEST)
+      {
+        Span span = span_of (self, other, lookout);
+
+        show_level (self, snapshot, other, &span, lookout);
+      }
+}
+
+void
+cw_sheet_tiles_snapshot (CwSheetTiles *self, GtkSnapshot *snapshot,
+                         const CwSheetLookout *lookout)
+{
+  int level = level_for (lookout);
+  Span span = span_of (self, level, lookout);
+  g_autoptr (GArray) missing = g_array_new (FALSE, FALSE, sizeof (Key));
+  Key coarse = { COARSE, 0, 0 };
+
+  self->frame++;
+  collect_missing (self, level, &span, missing);
+  if (!g_hash_table_contains (self->tiles, &coarse))
+    g_array_append_val (missing, coarse);
+  self->complete = missing->len == 0;
+  if (!self->complete)
+    show_stand_ins (self, snapshot, level, lookout);
+  show_level (self, snapshot, level, &span, lookout);
+  keep_to_budget (self);
+  ask_for (self, missing);
+}
