@@ -6,8 +6,8 @@
  * cut by their angles and stay arcs.
  */
 #include "cw-exact.h"
+#include "cw-region-overlay-cut.h"
 #include "cw-region-private.h"
-#include "cw-side-meet.h"
 #include "cw-side-private.h"
 
 typedef enum
@@ -18,119 +18,28 @@ typedef enum
   LIES_OPPOSITE,    /* on the rim, the insides on both sides */
 } Lie;
 
-typedef struct
-{
-  CwSide side;
-  CwPoint end;
-  gboolean is_used;
-} Part;
-
-typedef struct
-{
-  double share;
-  CwPoint at;
-} Stop;
-
-static int
-compare_stops (gconstpointer a, gconstpointer b)
-{
-  const double first = ((const Stop *) a)->share;
-  const double second = ((const Stop *) b)->share;
-  return (first > second) - (first < second);
-}
-
-static GArray *
-stops_on (const CwSide *side, CwPoint end, const CwRegion *other)
-{
-  GArray *stops = g_array_new (FALSE, FALSE, sizeof (Stop));
-  GArray *meets = g_array_new (FALSE, FALSE, sizeof (CwMeet));
-  for (gsize i = 0; i < cw_region_n_loops (other); i++)
-    {
-      const CwLoop loop = cw_region_loop (other, i);
-      for (gsize j = 0; j < loop.n_sides; j++)
-        cw_sides_meet (side, end, &loop.sides[j], cw_loop_end (&loop, j),
-                       meets);
-    }
-  for (guint i = 0; i < meets->len; i++)
-    {
-      const CwMeet *meet = &g_array_index (meets, CwMeet, i);
-      const Stop stop = { meet->share_a, meet->at };
-      g_array_append_val (stops, stop);
-    }
-  g_array_unref (meets);
-  g_array_sort (stops, compare_stops);
-  return stops;
-}
-
-static void
-add_part (GArray *parts, const CwSide *side, CwPoint end)
-{
-  const Part part = { *side, end, FALSE };
-  if (!cw_point_equal (side->start, end))
-    g_array_append_val (parts, part);
-}
-
-static void
-cut_side (const CwSide *side, CwPoint end, const CwRegion *other,
-          GArray *parts)
-{
-  GArray *stops = stops_on (side, end, other);
-  const double sweep = side->to - side->from;
-  CwSide rest = *side;
-  for (guint i = 0; i < stops->len; i++)
-    {
-      const Stop *stop = &g_array_index (stops, Stop, i);
-      if (cw_point_equal (stop->at, rest.start)
-          || cw_point_equal (stop->at, end))
-        continue;
-      CwSide part = rest;
-      part.to = side->from + stop->share * sweep;
-      add_part (parts, &part, stop->at);
-      rest.start = stop->at;
-      rest.from = part.to;
-    }
-  add_part (parts, &rest, end);
-  g_array_unref (stops);
-}
-
-static GArray *
-cut_region (const CwRegion *region, const CwRegion *other)
-{
-  GArray *parts = g_array_new (FALSE, FALSE, sizeof (Part));
-  for (gsize i = 0; i < cw_region_n_loops (region); i++)
-    {
-      const CwLoop loop = cw_region_loop (region, i);
-      for (gsize j = 0; j < loop.n_sides; j++)
-        cut_side (&loop.sides[j], cw_loop_end (&loop, j), other, parts);
-    }
-  return parts;
-}
-
 static CwPoint
-middle_of (const Part *part)
+middle_of (const CwOverlayPart *part)
 {
   double x, y;
   cw_side_at (&part->side, part->end, 0.5, &x, &y);
   return cw_point_nearest (x, y);
 }
 
-/* The same way between the same ends: straight, or both arcs through about
- * the same middle. */
+/* The same way between the same ends, through about the same middle. */
 static gboolean
-run_together (const Part *a, const Part *b)
+run_together (const CwOverlayPart *a, const CwOverlayPart *b)
 {
-  if (a->side.is_arc != b->side.is_arc)
-    return FALSE;
   const CwPoint first = middle_of (a), second = middle_of (b);
   return ABS (first.x - second.x) <= 2 && ABS (first.y - second.y) <= 2;
 }
 
 static Lie
-lie_of (const Part *part, const CwRegion *other, const GArray *other_parts)
+lie_of (const CwOverlayPart *part, const CwRegion *other, const GArray *other_parts)
 {
   for (guint i = 0; i < other_parts->len; i++)
     {
-      const Part *twin = &g_array_index (other_parts, Part, i);
+      const CwOverlayPart *twin = &g_array_index (other_parts, CwOverlayPart, i);
       if (cw_point_equal (part->side.start, twin->side.start)
           && cw_point_equal (part->end, twin->end)
           && run_together (part, twin))
@@ -151,7 +60,7 @@ choose_parts (const GArray *parts, const CwRegion *other,
 {
   for (guint i = 0; i < parts->len; i++)
     {
-      Part part = g_array_index (parts, Part, i);
+      CwOverlayPart part = g_array_index (parts, CwOverlayPart, i);
       if (!(lies & 1u << lie_of (&part, other, other_parts)))
         continue;
       if (reverse)
@@ -164,25 +73,24 @@ choose_parts (const GArray *parts, const CwRegion *other,
     }
 }
 
-/* Of the unused parts that start where @part ends, the one furthest to the
- * left: loops that touch there stay apart. */
-static Part *
-next_part (GArray *parts, const Part *part)
+/* Of the unused parts, and @first, that start where @part ends, the one
+ * furthest to the left, which is the first one clockwise from the way back:
+ * what hangs together at a point alone comes apart. */
+static CwOverlayPart *
+next_part (GArray *parts, const CwOverlayPart *part,
+           const CwOverlayPart *first)
 {
-  Part *best = NULL;
+  CwOverlayPart *best = NULL;
   CwRay best_ray = { 0 };
   const CwRay back = cw_side_ray_at_end (&part->side, part->end);
   for (guint i = 0; i < parts->len; i++)
     {
-      Part *next = &g_array_index (parts, Part, i);
-      if (next->is_used || !cw_point_equal (next->side.start, part->end))
+      CwOverlayPart *next = &g_array_index (parts, CwOverlayPart, i);
+      if ((next->is_used && next != first)
+          || !cw_point_equal (next->side.start, part->end))
         continue;
       const CwRay ray = cw_side_ray_at_start (&next->side, next->end);
-      /* Seen from the way back, clockwise first is furthest to the left. */
-      const gboolean ray_right = cw_ray_turn (&back, &ray) < 0;
-      const gboolean best_right = cw_ray_turn (&back, &best_ray) < 0;
-      if (!best || (ray_right && !best_right)
-          || (ray_right == best_right && cw_ray_turn (&best_ray, &ray) > 0))
+      if (!best || cw_ray_compare_clockwise (&back, &ray, &best_ray) < 0)
         {
           best = next;
           best_ray = ray;
@@ -198,16 +106,14 @@ link_parts (GArray *parts)
   GArray *sides = g_array_new (FALSE, FALSE, sizeof (CwSide));
   for (guint i = 0; i < parts->len; i++)
     {
-      Part *part = &g_array_index (parts, Part, i);
-      const CwPoint start = part->side.start;
+      CwOverlayPart *first = &g_array_index (parts, CwOverlayPart, i);
+      CwOverlayPart *part = first;
       g_array_set_size (sides, 0);
       while (part && !part->is_used)
         {
           part->is_used = TRUE;
           g_array_append_val (sides, part->side);
-          if (cw_point_equal (part->end, start))
-            break;
-          part = next_part (parts, part);
+          part = next_part (parts, part, first);
         }
       cw_region_add_loop (region, (CwSide *) (gpointer) sides->data,
                           sides->len);
@@ -221,8 +127,9 @@ static CwRegion *
 overlay (const CwRegion *a, guint lies_a, const CwRegion *b, guint lies_b,
          gboolean reverse_b)
 {
-  GArray *parts_a = cut_region (a, b), *parts_b = cut_region (b, a);
-  GArray *chosen = g_array_new (FALSE, FALSE, sizeof (Part));
+  GArray *parts_a, *parts_b;
+  cw_overlay_cut (a, b, &parts_a, &parts_b);
+  GArray *chosen = g_array_new (FALSE, FALSE, sizeof (CwOverlayPart));
   choose_parts (parts_a, b, parts_b, lies_a, FALSE, chosen);
   choose_parts (parts_b, a, parts_a, lies_b, reverse_b, chosen);
   CwRegion *result = link_parts (chosen);

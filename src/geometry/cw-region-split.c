@@ -10,8 +10,9 @@
  *    |___low____|    each pair is joined by a side on the line.
  *
  * Which of start and end comes first depends on which half is wanted, as the
- * inside is always to the left. Where several fall on one point, the one whose
- * turn it is goes first: regions that touch there stay apart.
+ * inside is always to the left. A chain ends wherever it touches the line, so
+ * that what only hangs together at a point comes apart. Where several ends
+ * fall on one point, they follow each other as their sides leave it.
  */
 #include "cw-region-split.h"
 
@@ -100,14 +101,23 @@ snapped (double height)
   return fabs (height) < 0.5 ? 0 : height;
 }
 
-#define MOST_CROSSINGS 8
+/* An arc of one turn has at most four stretches that only rise or fall: a
+ * crossing in each, a touch between them. */
+#define MOST_STOPS 8
 
-/* The angles at which the arc crosses. @first: (out): the sign of its height
- * before the first of them; 0 when it never leaves the line. The heights of
- * its ends are those of the rounded points, as its neighbours see them. */
+typedef struct
+{
+  double angle;
+  gboolean crosses;     /* else the arc touches the line and turns back */
+} ArcStop;
+
+/* Where the arc crosses or touches the line between its ends. @first: (out):
+ * its height before the first stop; 0 when it never leaves the line. The
+ * heights of its ends are those of the rounded points, as its neighbours see
+ * them. */
 static guint
-arc_crossings (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
-               double *angles, double *first)
+arc_stops (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
+           ArcStop *stops, double *first)
 {
   guint n = 0;
   double from = side->from, to;
@@ -124,8 +134,12 @@ arc_crossings (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
       if (!more)
         to = side->to;
       if (((height < 0 && next > 0) || (height > 0 && next < 0))
-          && n < MOST_CROSSINGS)
-        angles[n++] = meeting_angle (side, axis, at, from, to);
+          && n < MOST_STOPS)
+        stops[n++] = (ArcStop) {
+          meeting_angle (side, axis, at, from, to), TRUE
+        };
+      if (more && fabs (next) < 0.5 && n < MOST_STOPS)
+        stops[n++] = (ArcStop) { to, FALSE };
       if (fabs (*first) < 0.5)
         *first = next;
       from = to;
@@ -138,15 +152,16 @@ static void
 cut_arc (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
          GArray *parts)
 {
-  double angles[MOST_CROSSINGS + 1], first;
-  const guint n = arc_crossings (side, end, axis, at, angles, &first);
+  ArcStop stops[MOST_STOPS + 1];
+  double first;
+  const guint n = arc_stops (side, end, axis, at, stops, &first);
   gboolean is_low = first < 0;
   CwSide part = *side;
-  angles[n] = side->to;
-  for (guint i = 0; i <= n; i++, is_low = !is_low)
+  stops[n] = (ArcStop) { side->to, FALSE };
+  for (guint i = 0; i <= n; i++)
     {
       double x, y;
-      part.to = angles[i];
+      part.to = stops[i].angle;
       cw_side_at (&part, end, 1, &x, &y);
       const CwPoint stop
           = i == n ? end
@@ -154,6 +169,7 @@ cut_arc (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
       add_part (parts, part, stop, is_low ? CW_HALF_LOW : CW_HALF_HIGH);
       part.start = stop;
       part.from = part.to;
+      is_low ^= stops[i].crosses;
     }
 }
 
@@ -195,13 +211,13 @@ joins_run_backward (const Half *half)
   return (half->axis == CW_AXIS_Y) == (half->half == CW_HALF_LOW);
 }
 
+/* Of the parts on this half, those that come from the line; every other one
+ * goes on where the one before it ended. */
 static gboolean
-is_whole (const GArray *parts, CwHalf half)
+begins_chain (const Half *half, const CwSidePart *part)
 {
-  for (guint i = 0; i < parts->len; i++)
-    if (g_array_index (parts, CwSidePart, i).half != half)
-      return FALSE;
-  return TRUE;
+  return part->half == half->half
+         && across (half->axis, part->side.start) == half->at;
 }
 
 static void
@@ -228,34 +244,35 @@ add_to_chain (Half *half, const CwSidePart *part, gboolean begin)
   g_array_append_val (half->sides, part->side);
 }
 
-/* The chains of one loop, from a place where none is under way. */
+/* The chains of one loop, the first of which begins at @first. */
 static void
-collect_chains (Half *half, const GArray *parts)
+collect_chains (Half *half, const GArray *parts, guint first)
 {
-  const CwSidePart *part = &g_array_index (parts, CwSidePart, 0);
-  guint begin = 0;
-  while (part[begin].half == half->half)
-    begin++;
-
-  gboolean under_way = FALSE;
   for (guint i = 0; i < parts->len; i++)
     {
-      const CwSidePart *now = &part[(begin + i) % parts->len];
-      if (now->half == CW_HALF_LINE)
-        keep_lying (half, now);
-      if (now->half == half->half)
-        add_to_chain (half, now, !under_way);
-      under_way = now->half == half->half;
+      const CwSidePart *part = &g_array_index (parts, CwSidePart,
+                                               (first + i) % parts->len);
+      if (part->half == CW_HALF_LINE)
+        keep_lying (half, part);
+      if (part->half == half->half)
+        add_to_chain (half, part, begins_chain (half, part));
     }
 }
 
+/* A loop that never comes from the line is wholly on one half. */
 static void
 take_loop (Half *half, const CwLoop *loop, const GArray *parts)
 {
-  if (is_whole (parts, half->half))
+  const CwSidePart *part = &g_array_index (parts, CwSidePart, 0);
+  guint first = 0;
+  while (first < parts->len && !begins_chain (half, &part[first]))
+    first++;
+  if (first < parts->len)
+    collect_chains (half, parts, first);
+  else if (part[0].half == half->half)
     cw_region_add_loop (half->region, loop->sides, loop->n_sides);
   else
-    collect_chains (half, parts);
+    collect_chains (half, parts, 0);
 }
 
 typedef struct
@@ -265,17 +282,36 @@ typedef struct
   gboolean is_start;
 } ChainEnd;
 
+/* How the chain leaves the line at that end. */
+static CwRay
+ray_of (const Half *half, const ChainEnd *end)
+{
+  const Chain *chain = &g_array_index (half->chains, Chain, end->chain);
+  const CwSide *side
+      = &g_array_index (half->sides, CwSide, chain->first);
+  if (end->is_start)
+    return cw_side_ray_at_start (side, chain->n > 1 ? side[1].start
+                                                    : chain->end);
+  return cw_side_ray_at_end (&side[chain->n - 1], chain->end);
+}
+
+/* Along the line; at one point as the rays pass a line beside it. */
 static int
-compare_ends (gconstpointer a, gconstpointer b)
+compare_ends (gconstpointer a, gconstpointer b, gpointer data)
 {
   const ChainEnd *first = a, *second = b;
+  const Half *half = data;
   if (first->along != second->along)
     return first->along < second->along ? -1 : 1;
+  const CwRay ray = ray_of (half, first), other = ray_of (half, second);
+  const int turn = cw_ray_turn (&ray, &other);
+  if (turn != 0)
+    return joins_run_backward (half) ? -turn : turn;
   return (int) first->chain - (int) second->chain;
 }
 
 static GArray *
-sorted_ends (const Half *half)
+sorted_ends (Half *half)
 {
   GArray *ends = g_array_new (FALSE, FALSE, sizeof (ChainEnd));
   for (guint i = 0; i < half->chains->len; i++)
@@ -286,7 +322,7 @@ sorted_ends (const Half *half)
       g_array_append_val (ends, start);
       g_array_append_val (ends, end);
     }
-  g_array_sort (ends, compare_ends);
+  g_array_sort_with_data (ends, compare_ends, half);
   return ends;
 }
 
@@ -487,6 +523,20 @@ cw_region_clip (const CwRegion *region, const CwBox *box, guint tag)
   return clip;
 }
 
+/* A span that begins where the last one ends goes on from it. */
+static void
+add_span (GArray *spans, CwLength low, CwLength high)
+{
+  if (spans->len > 0
+      && g_array_index (spans, CwLength, spans->len - 1) == low)
+    g_array_index (spans, CwLength, spans->len - 1) = high;
+  else
+    {
+      g_array_append_val (spans, low);
+      g_array_append_val (spans, high);
+    }
+}
+
 /* The line is looked at from below (from the left), where the region has
  * anything there; on its bottom (left) rim from above. */
 GArray *
@@ -505,10 +555,7 @@ cw_region_spans (const CwRegion *region, CwAxis axis, CwLength at)
     {
       const ChainEnd *pair = &g_array_index (ends, ChainEnd, i);
       if (pair[0].along < pair[1].along)
-        {
-          g_array_append_val (spans, pair[0].along);
-          g_array_append_val (spans, pair[1].along);
-        }
+        add_span (spans, pair[0].along, pair[1].along);
     }
   g_array_unref (ends);
   half_free (&half);

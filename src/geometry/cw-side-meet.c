@@ -1,16 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cw-side-meet.h"
-
 #include "cw-exact.h"
+#include "cw-side-meet-private.h"
 
-typedef struct
-{
-  const CwSide *side;
-  CwPoint end;
-} Run;
-
-static void
-add_meet (GArray *meets, CwPoint at, double share_a, double share_b)
+void
+cw_add_meet (GArray *meets, CwPoint at, double share_a, double share_b)
 {
   const CwMeet meet = { at, CLAMP (share_a, 0, 1), CLAMP (share_b, 0, 1) };
   g_array_append_val (meets, meet);
@@ -18,7 +11,7 @@ add_meet (GArray *meets, CwPoint at, double share_a, double share_b)
 
 /* The share of the way along the straight @run at which @point is nearest. */
 static double
-share_of_straight (const Run *run, CwPoint point)
+share_of_straight (const CwRun *run, CwPoint point)
 {
   const double dx = (double) (run->end.x - run->side->start.x);
   const double dy = (double) (run->end.y - run->side->start.y);
@@ -27,10 +20,8 @@ share_of_straight (const Run *run, CwPoint point)
          / (dx * dx + dy * dy);
 }
 
-/* The share along the arc at the angle of (@x, @y) from its centre; FALSE
- * where the arc does not get there, to within @slack of it. */
-static gboolean
-share_of_arc (const CwSide *side, double x, double y, double slack,
+gboolean
+cw_arc_share (const CwSide *side, double x, double y, double slack,
               double *share)
 {
   const double angle
@@ -42,9 +33,8 @@ share_of_arc (const CwSide *side, double x, double y, double slack,
   return *share >= -slack && *share <= 1 + slack;
 }
 
-/* Half a nanometre of the way along. */
-static double
-slack_of (const CwSide *side)
+double
+cw_arc_slack (const CwSide *side)
 {
   return 0.5 / (MIN (side->rx, side->ry) * fabs (side->to - side->from));
 }
@@ -53,7 +43,7 @@ slack_of (const CwSide *side)
 
 /* TRUE when @point is within a rounding of the side, and where along. */
 static gboolean
-touches_straight (const Run *run, CwPoint point, double *share)
+touches_straight (const CwRun *run, CwPoint point, double *share)
 {
   const CwPoint start = run->side->start;
   const double length = hypot ((double) (run->end.x - start.x),
@@ -72,11 +62,11 @@ touches_arc (const CwSide *side, CwPoint point, double *share)
   const double off = (u * u + v * v - 1)
                      / (2 * hypot (u / side->rx, v / side->ry));
   return fabs (off) <= TOUCHES
-         && share_of_arc (side, x, y, 2 * slack_of (side), share);
+         && cw_arc_share (side, x, y, 2 * cw_arc_slack (side), share);
 }
 
 static gboolean
-touches (const Run *run, CwPoint point, double *share)
+touches (const CwRun *run, CwPoint point, double *share)
 {
   if (cw_point_equal (point, run->side->start)
       || cw_point_equal (point, run->end))
@@ -93,21 +83,21 @@ touches (const Run *run, CwPoint point, double *share)
  * cut from; an end that near counts as on it, and both sides are later cut at
  * that very point, after which they are the same. */
 static void
-meet_at_ends (const Run *a, const Run *b, GArray *meets)
+meet_at_ends (const CwRun *a, const CwRun *b, GArray *meets)
 {
   const CwPoint points[] = { a->side->start, a->end, b->side->start, b->end };
   for (guint i = 0; i < G_N_ELEMENTS (points); i++)
     {
       double share_a, share_b;
       if (touches (a, points[i], &share_a) && touches (b, points[i], &share_b))
-        add_meet (meets, points[i], share_a, share_b);
+        cw_add_meet (meets, points[i], share_a, share_b);
     }
 }
 
 /* Signs of whole numbers tell whether straight sides cross, without doubt;
  * only the place is rounded. */
 static void
-meet_straights (const Run *a, const Run *b, GArray *meets)
+meet_straights (const CwRun *a, const CwRun *b, GArray *meets)
 {
   const CwPoint p = a->side->start, q = a->end;
   const CwPoint r = b->side->start, s = b->end;
@@ -124,11 +114,11 @@ meet_straights (const Run *a, const Run *b, GArray *meets)
   const CwPoint at
       = cw_point (p.x + llroundl (share_a * (long double) (q.x - p.x)),
                   p.y + llroundl (share_a * (long double) (q.y - p.y)));
-  add_meet (meets, at, (double) share_a, (double) share_b);
+  cw_add_meet (meets, at, (double) share_a, (double) share_b);
 }
 
 static void
-meet_at_share (const Run *straight, const Run *arc, double share,
+meet_at_share (const CwRun *straight, const CwRun *arc, double share,
                gboolean straight_first, GArray *meets)
 {
   double x, y, share_arc;
@@ -138,20 +128,22 @@ meet_at_share (const Run *straight, const Run *arc, double share,
   if (share < -0.5 / length || share > 1 + 0.5 / length)
     return;
   cw_side_at (straight->side, straight->end, share, &x, &y);
-  if (!share_of_arc (arc->side, x, y, slack_of (arc->side), &share_arc))
+  if (!cw_arc_share (arc->side, x, y, cw_arc_slack (arc->side), &share_arc))
     return;
   const CwPoint at = cw_point_nearest (x, y);
   if (straight_first)
-    add_meet (meets, at, share, share_arc);
+    cw_add_meet (meets, at, share, share_arc);
   else
-    add_meet (meets, at, share_arc, share);
+    cw_add_meet (meets, at, share_arc, share);
 }
 
 /* In units of the half axes the ellipse is the unit circle and the straight
- * side stays straight: a quadratic. */
+ * side stays straight: a quadratic. Where both roots fall together the side
+ * touches the curve; not beside an end at which they meet anyway. */
 static void
-meet_straight_and_arc (const Run *straight, const Run *arc,
-                       gboolean straight_first, GArray *meets)
+meet_straight_and_arc (const CwRun *straight, const CwRun *arc,
+                       gboolean straight_first, gboolean meet_at_end,
+                       GArray *meets)
 {
   const CwSide *curve = arc->side;
   const double u = ((double) straight->side->start.x - curve->cx) / curve->rx;
@@ -163,14 +155,23 @@ meet_straight_and_arc (const Run *straight, const Run *arc,
   const double a = du * du + dv * dv, half_b = u * du + v * dv;
   const double c = u * u + v * v - 1;
   const double root = half_b * half_b - a * c;
+  const double nearest = -half_b / a;
+  const double depth = root / (2 * a)
+                       / hypot ((u + nearest * du) / curve->rx,
+                                (v + nearest * dv) / curve->ry);
 
+  if (fabs (depth) <= CW_GRAZES)
+    {
+      if (!meet_at_end)
+        meet_at_share (straight, arc, nearest, straight_first, meets);
+      return;
+    }
   if (root < 0)
     return;
   meet_at_share (straight, arc, (-half_b - sqrt (root)) / a, straight_first,
                  meets);
-  if (root > 0)
-    meet_at_share (straight, arc, (-half_b + sqrt (root)) / a,
-                   straight_first, meets);
+  meet_at_share (straight, arc, (-half_b + sqrt (root)) / a, straight_first,
+                 meets);
 }
 
 static gboolean
@@ -178,57 +179,6 @@ is_same_curve (const CwSide *a, const CwSide *b)
 {
   return fabs (a->cx - b->cx) < 0.5 && fabs (a->cy - b->cy) < 0.5
          && fabs (a->rx - b->rx) < 0.5 && fabs (a->ry - b->ry) < 0.5;
-}
-
-/* Less than nought inside the ellipse, more outside. */
-static double
-outside (const CwSide *side, double x, double y)
-{
-  const double u = (x - side->cx) / side->rx, v = (y - side->cy) / side->ry;
-  return u * u + v * v - 1;
-}
-
-static double
-outside_at (const Run *a, const Run *b, double share)
-{
-  double x, y;
-  cw_side_at (a->side, a->end, share, &x, &y);
-  return outside (b->side, x, y);
-}
-
-static void
-meet_between (const Run *a, const Run *b, double low, double high,
-              GArray *meets)
-{
-  const gboolean starts_inside = outside_at (a, b, low) < 0;
-  double x, y, share_b;
-  for (guint i = 0; i < 60; i++)
-    {
-      const double middle = (low + high) / 2;
-      if ((outside_at (a, b, middle) < 0) == starts_inside)
-        low = middle;
-      else
-        high = middle;
-    }
-  cw_side_at (a->side, a->end, high, &x, &y);
-  if (share_of_arc (b->side, x, y, slack_of (b->side), &share_b))
-    add_meet (meets, cw_point_nearest (x, y), high, share_b);
-}
-
-#define ARC_STEPS 64
-
-static void
-meet_arcs (const Run *a, const Run *b, GArray *meets)
-{
-  double before = outside_at (a, b, 0);
-  for (guint i = 1; i <= ARC_STEPS; i++)
-    {
-      const double low = (i - 1.0) / ARC_STEPS, high = (double) i / ARC_STEPS;
-      const double now = outside_at (a, b, high);
-      if ((before < 0) != (now < 0))
-        meet_between (a, b, low, high, meets);
-      before = now;
-    }
 }
 
 static gboolean
@@ -239,16 +189,17 @@ boxes_touch (const CwBox *a, const CwBox *b)
 }
 
 static void
-meet_between_ends (const Run *a, const Run *b, GArray *meets)
+meet_between_ends (const CwRun *a, const CwRun *b, gboolean meet_at_end,
+                   GArray *meets)
 {
   if (!a->side->is_arc && !b->side->is_arc)
     meet_straights (a, b, meets);
   else if (!a->side->is_arc)
-    meet_straight_and_arc (a, b, TRUE, meets);
+    meet_straight_and_arc (a, b, TRUE, meet_at_end, meets);
   else if (!b->side->is_arc)
-    meet_straight_and_arc (b, a, FALSE, meets);
+    meet_straight_and_arc (b, a, FALSE, meet_at_end, meets);
   else if (!is_same_curve (a->side, b->side))
-    meet_arcs (a, b, meets);
+    cw_arcs_meet (a, b, meet_at_end, meets);
 }
 
 static gboolean
@@ -276,13 +227,13 @@ cw_sides_meet (const CwSide *a, CwPoint a_end, const CwSide *b, CwPoint b_end,
                GArray *meets)
 {
   const CwBox a_box = cw_side_box (a, a_end), b_box = cw_side_box (b, b_end);
-  const Run first = { a, a_end }, second = { b, b_end };
+  const CwRun first = { a, a_end }, second = { b, b_end };
   const guint before = meets->len;
 
   if (!boxes_touch (&a_box, &b_box))
     return;
   meet_at_ends (&first, &second, meets);
   const guint n_ends = meets->len - before;
-  meet_between_ends (&first, &second, meets);
+  meet_between_ends (&first, &second, n_ends > 0, meets);
   drop_twins (meets, before, n_ends);
 }

@@ -43,4 +43,8 @@ CwRay cw_side_ray_at_end (const CwSide *side, CwPoint end);
  * half a turn clockwise), positive to the left, 0 when neither can be told. */
 int cw_ray_turn (const CwRay *a, const CwRay *b);
 
+/* Negative when turning clockwise from @from comes by @a before @b. */
+int cw_ray_compare_clockwise (const CwRay *from, const CwRay *a,
+                              const CwRay *b);
+
 G_END_DECLS
