@@ -9,7 +9,10 @@ static gboolean system_is_dark;
 void
 cw_app_register_resources (void)
 {
-  g_resources_register (cw_app_get_resource ());
+  static gboolean done;
+  if (!done)
+    cw_app_register_resource ();
+  done = TRUE;
 }
 
 gboolean

@@ -1,0 +1,22 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The board with its rulers and the entry at the pointer, fed by a job.
+ */
+#pragma once
+
+#include "cw-board.h"
+#include "cw-job.h"
+
+G_BEGIN_DECLS
+
+#define CW_TYPE_BOARD_FRAME (cw_board_frame_get_type ())
+G_DECLARE_FINAL_TYPE (CwBoardFrame, cw_board_frame, CW, BOARD_FRAME,
+                      GtkWidget)
+
+void cw_board_frame_set_job (CwBoardFrame *frame, CwJob *job);
+CwBoard *cw_board_frame_board (CwBoardFrame *frame);
+
+/* Opens the entry, as if somebody had begun to type. */
+void cw_board_frame_type (CwBoardFrame *frame, const char *text);
+
+G_END_DECLS

@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-scale-text.h"
+
+#include <math.h>
+
+#include "cw-sheet-scale.h"
+
+#define NEAR 0.001
+
+/* By preference in @units. (nullable) */
+static const CwStatedScale *
+stated_scale (double ratio, CwUnits units)
+{
+  const CwStatedScale *found = NULL;
+  for (guint i = 0; i < cw_n_stated_scales; i++)
+    {
+      const CwStatedScale *scale = &cw_stated_scales[i];
+      if (fabs (ratio / scale->ratio - 1) <= NEAR
+          && (!found || scale->units == units))
+        found = scale;
+    }
+  return found;
+}
+
+char *
+cw_scale_text_of (double mm_per_point, CwUnits units)
+{
+  double ratio = mm_per_point / cw_sheet_scale_from_ratio (1);
+  const CwStatedScale *scale = stated_scale (ratio, units);
+  if (scale)
+    return g_strdup (scale->label);
+  char number[G_ASCII_DTOSTR_BUF_SIZE];
+  g_ascii_formatd (number, sizeof number, ratio < 100 ? "%.2f" : "%.1f",
+                   ratio);
+  return g_strconcat ("1:", number, NULL);
+}
+
+char *
+cw_scale_text (const CwSheet *sheet, CwUnits units)
+{
+  const CwScale *scale = (const CwScale *) sheet->scale;
+  if (!scale || scale->across <= 0)
+    return NULL;
+  double one = (double) CW_DECIMAL_ONE;
+  g_autofree char *across
+      = cw_scale_text_of ((double) scale->across / one, units);
+  if (fabs ((double) scale->along / (double) scale->across - 1) <= NEAR)
+    return g_steal_pointer (&across);
+  g_autofree char *along
+      = cw_scale_text_of ((double) scale->along / one, units);
+  return g_strdup_printf ("%s × %s", across, along);
+}

@@ -1,0 +1,19 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A sheet's scale in words.
+ */
+#pragma once
+
+#include "cw-project.h"
+
+G_BEGIN_DECLS
+
+/* The stated scale that it is within a thousandth, by preference in @units,
+ * else the ratio: "1:75", "1/4\" = 1'-0\"". NULL without a scale.
+ * (transfer full) */
+char *cw_scale_text (const CwSheet *sheet, CwUnits units);
+
+/* The same for millimetres of building per point. (transfer full) */
+char *cw_scale_text_of (double mm_per_point, CwUnits units);
+
+G_END_DECLS

@@ -1,0 +1,150 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-status-line.h"
+
+#include "cw-i18n.h"
+#include "cw-length.h"
+
+/* Work that is over sooner is not worth a word. */
+#define PATIENCE_MS 200
+/* Pixels an inch of the toolkit's own measure. */
+#define MM_PER_PIXEL (25.4 / 96)
+
+struct _CwStatusLine
+{
+  GtkWidget parent;
+  CwBoard *board;         /* borrowed */
+  CwJob *job;
+  GtkWidget *hint, *pointer, *scale, *state;
+  guint patience, idle;
+};
+
+G_DEFINE_FINAL_TYPE (CwStatusLine, cw_status_line, GTK_TYPE_WIDGET)
+
+static void
+hint_changed (CwStatusLine *line)
+{
+  const char *hint = cw_board_get_hint (line->board);
+  gtk_label_set_text (GTK_LABEL (line->hint), hint);
+  gtk_widget_set_tooltip_text (line->hint, hint);
+}
+
+static void
+pointer_moved (CwStatusLine *line, gint64 x, gint64 y)
+{
+  const CwTextStyle *style = cw_job_style (line->job);
+  g_autofree char *across = cw_length_format (x, style);
+  g_autofree char *up = cw_length_format (y, style);
+  /* Translators: the pointer's place on the wall: across, up. */
+  g_autofree char *text = g_strdup_printf (_("→ %s  ↑ %s"), across, up);
+  gtk_label_set_text (GTK_LABEL (line->pointer), text);
+}
+
+static gboolean
+show_scale (gpointer data)
+{
+  CwStatusLine *line = data;
+  line->idle = 0;
+  double ratio = cw_board_get_mm_per_pixel (line->board) / MM_PER_PIXEL;
+  g_autofree char *number = cw_text_style_number (
+      cw_job_style (line->job), ratio, ratio < 10 ? 1 : 0);
+  g_autofree char *text = g_strdup_printf (_("shown 1:%s"), number);
+  gtk_label_set_text (GTK_LABEL (line->scale), text);
+  return G_SOURCE_REMOVE;
+}
+
+/* The board may tell of it while it draws, when nothing may be laid out. */
+static void
+view_changed (CwStatusLine *line)
+{
+  if (!line->idle)
+    line->idle = g_idle_add (show_scale, line);
+}
+
+static gboolean
+lost_patience (gpointer data)
+{
+  CwStatusLine *line = data;
+  line->patience = 0;
+  gtk_label_set_text (GTK_LABEL (line->state), _("working out…"));
+  return G_SOURCE_REMOVE;
+}
+
+static void
+busy_changed (CwStatusLine *line)
+{
+  gboolean busy = cw_estimator_is_busy (cw_job_estimator (line->job));
+  if (busy && !line->patience)
+    line->patience = g_timeout_add (PATIENCE_MS, lost_patience, line);
+  if (busy)
+    return;
+  g_clear_handle_id (&line->patience, g_source_remove);
+  gtk_label_set_text (GTK_LABEL (line->state), _("up to date"));
+}
+
+void
+cw_status_line_follow (CwStatusLine *line, CwBoard *board, CwJob *job)
+{
+  g_return_if_fail (CW_IS_STATUS_LINE (line));
+  g_return_if_fail (line->job == NULL);
+  line->board = board;
+  line->job = g_object_ref (job);
+  g_signal_connect_object (board, "hint-changed", G_CALLBACK (hint_changed),
+                           line, G_CONNECT_SWAPPED);
+  g_signal_connect_object (board, "pointer-moved",
+                           G_CALLBACK (pointer_moved), line,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (board, "view-changed", G_CALLBACK (view_changed),
+                           line, G_CONNECT_SWAPPED);
+  g_signal_connect_object (cw_job_estimator (job), "notify::busy",
+                           G_CALLBACK (busy_changed), line,
+                           G_CONNECT_SWAPPED);
+  hint_changed (line);
+  busy_changed (line);
+}
+
+static void
+cw_status_line_dispose (GObject *object)
+{
+  CwStatusLine *line = CW_STATUS_LINE (object);
+  GtkWidget *child;
+  g_clear_handle_id (&line->patience, g_source_remove);
+  g_clear_handle_id (&line->idle, g_source_remove);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (line))))
+    gtk_widget_unparent (child);
+  g_clear_object (&line->job);
+  G_OBJECT_CLASS (cw_status_line_parent_class)->dispose (object);
+}
+
+static void
+cw_status_line_class_init (CwStatusLineClass *class)
+{
+  G_OBJECT_CLASS (class)->dispose = cw_status_line_dispose;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (class),
+                                            GTK_TYPE_BOX_LAYOUT);
+}
+
+/* Wide enough that the line does not tremble as numbers change. */
+static GtkWidget *
+add_label (CwStatusLine *line, int chars)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_label_set_width_chars (GTK_LABEL (label), chars);
+  gtk_widget_add_css_class (label, "cw-figure");
+  gtk_widget_set_parent (label, GTK_WIDGET (line));
+  return label;
+}
+
+static void
+cw_status_line_init (CwStatusLine *line)
+{
+  gtk_box_layout_set_spacing (
+      GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (line))), 18);
+  gtk_widget_add_css_class (GTK_WIDGET (line), "cw-status");
+  line->hint = add_label (line, 20);
+  gtk_widget_set_hexpand (line->hint, TRUE);
+  line->pointer = add_label (line, 26);
+  line->scale = add_label (line, 11);
+  line->state = add_label (line, 12);
+}

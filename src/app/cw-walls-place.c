@@ -1,0 +1,116 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-walls-place.h"
+
+#include "cw-check-list.h"
+#include "cw-elevation-list.h"
+#include "cw-inspector.h"
+#include "cw-look.h"
+#include "cw-quantities.h"
+#include "cw-sheet-list.h"
+#include "cw-status-line.h"
+#include "cw-tool-bar.h"
+
+struct _CwWallsPlace
+{
+  GtkWidget parent;
+  GtkWidget *whole;
+  CwElevationList *elevations;
+  CwSheetList *sheets;
+  CwCheckList *checks;
+  CwBoardFrame *board_frame;
+  CwInspector *inspector;
+  CwQuantities *quantities;
+  CwStatusLine *status;
+};
+
+G_DEFINE_FINAL_TYPE (CwWallsPlace, cw_walls_place, GTK_TYPE_WIDGET)
+
+CwBoard *
+cw_walls_place_board (CwWallsPlace *place)
+{
+  g_return_val_if_fail (CW_IS_WALLS_PLACE (place), NULL);
+  return cw_board_frame_board (place->board_frame);
+}
+
+void
+cw_walls_place_type (CwWallsPlace *place)
+{
+  g_return_if_fail (CW_IS_WALLS_PLACE (place));
+  cw_board_frame_type (place->board_frame, "");
+}
+
+void
+cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
+{
+  g_return_if_fail (CW_IS_WALLS_PLACE (place));
+  cw_board_frame_set_job (place->board_frame, job);
+  cw_elevation_list_set_job (place->elevations, job);
+  cw_sheet_list_set_job (place->sheets, job);
+  cw_check_list_set_job (place->checks, job);
+  cw_inspector_set_job (place->inspector, job);
+  cw_quantities_set_job (place->quantities, job);
+  cw_status_line_follow (place->status, cw_walls_place_board (place), job);
+}
+
+static void
+light (CwWallsPlace *place, const CwQuantityType *type)
+{
+  cw_board_light (cw_walls_place_board (place), type);
+}
+
+static void
+cw_walls_place_dispose (GObject *object)
+{
+  CwWallsPlace *place = CW_WALLS_PLACE (object);
+  gtk_widget_dispose_template (GTK_WIDGET (place), CW_TYPE_WALLS_PLACE);
+  G_OBJECT_CLASS (cw_walls_place_parent_class)->dispose (object);
+}
+
+static void
+ensure_types (void)
+{
+  g_type_ensure (CW_TYPE_TOOL_BAR);
+  g_type_ensure (CW_TYPE_ELEVATION_LIST);
+  g_type_ensure (CW_TYPE_SHEET_LIST);
+  g_type_ensure (CW_TYPE_CHECK_LIST);
+  g_type_ensure (CW_TYPE_BOARD_FRAME);
+  g_type_ensure (CW_TYPE_INSPECTOR);
+  g_type_ensure (CW_TYPE_QUANTITIES);
+  g_type_ensure (CW_TYPE_STATUS_LINE);
+}
+
+static void
+cw_walls_place_class_init (CwWallsPlaceClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+  G_OBJECT_CLASS (class)->dispose = cw_walls_place_dispose;
+  ensure_types ();
+  gtk_widget_class_set_template_from_resource (
+      widget_class, CW_RESOURCE_PATH "/walls-place.ui");
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, whole);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
+                                        elevations);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, sheets);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, checks);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
+                                        board_frame);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
+                                        inspector);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
+                                        quantities);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, status);
+}
+
+static void
+cw_walls_place_init (CwWallsPlace *place)
+{
+  gtk_widget_init_template (GTK_WIDGET (place));
+  g_signal_connect_object (place->quantities, "lit", G_CALLBACK (light),
+                           place, G_CONNECT_SWAPPED);
+}
+
+GtkWidget *
+cw_walls_place_new (void)
+{
+  return g_object_new (CW_TYPE_WALLS_PLACE, NULL);
+}
