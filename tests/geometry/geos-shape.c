@@ -192,6 +192,13 @@ geos_shape_subtract (const GeosShape *a, const GeosShape *b)
   return GEOSDifference_r (geos_shape_context (), a, b);
 }
 
+GeosShape *
+geos_shape_grown (const GeosShape *shape, double distance)
+{
+  return GEOSBufferWithStyle_r (geos_shape_context (), shape, distance, 1,
+                                GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE, 2);
+}
+
 double
 geos_shape_area (const GeosShape *shape)
 {

@@ -27,6 +27,9 @@ GeosShape *geos_shape_union (const GeosShape *a, const GeosShape *b);
 GeosShape *geos_shape_intersect (const GeosShape *a, const GeosShape *b);
 GeosShape *geos_shape_subtract (const GeosShape *a, const GeosShape *b);
 
+/* With its rim moved outward by @distance nm, or inward by less than nought. */
+GeosShape *geos_shape_grown (const GeosShape *shape, double distance);
+
 /* m² */
 double geos_shape_area (const GeosShape *shape);
 

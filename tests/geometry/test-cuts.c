@@ -20,9 +20,12 @@ static const double deviations[] = { 20000, 200, 2 };
 /* Every place of a cut is rounded to whole nanometres. */
 #define ROUNDING 2e-9
 
+/* nm: what two roundings that face each other can make of a neck or a gap. */
+#define NECK 2
+
 typedef struct
 {
-  guint n_cuts, n_slivers, n_refined;
+  guint n_cuts, n_explained, n_refined;
   double worst_share;   /* of the slack that an area had */
 } Tally;
 
@@ -70,6 +73,21 @@ n_parts (const CwRegion *region, double least)
   return n;
 }
 
+/* Whether necks and gaps of a few nanometres, which rounding may close or
+ * open, explain that many parts: as many as there are, or fewer when the shape
+ * is a little fatter, or more when it is a little thinner. */
+static gboolean
+is_explained (guint n, const GeosShape *shape, double least)
+{
+  g_autoptr (GeosShape) fatter = geos_shape_grown (shape, NECK);
+  g_autoptr (GeosShape) thinner = geos_shape_grown (shape, -NECK);
+  guint n_now = geos_shape_n_parts (shape, least);
+  guint n_fatter = geos_shape_n_parts (fatter, least);
+  guint n_thinner = geos_shape_n_parts (thinner, least);
+  return n >= MIN (n_now, MIN (n_fatter, n_thinner))
+         && n <= MAX (n_now, MAX (n_fatter, n_thinner));
+}
+
 /* One side of the line, ours and GEOS's; FALSE when the pieces differ in
  * number. At the finest flattening those count that are no thinner than the
  * rounding. */
@@ -84,10 +102,9 @@ check_half (const Cut *cut, const CwRegion *ours, const GeosShape *theirs,
   double off = fabs (cw_region_area (ours) - geos_shape_area (theirs));
   if (n_parts (ours, 0) != geos_shape_n_parts (theirs, 0))
     {
-      if (!is_finest
-          || n_parts (ours, slack) != geos_shape_n_parts (theirs, slack))
+      if (!is_finest || !is_explained (n_parts (ours, slack), theirs, slack))
         return FALSE;
-      cut->tally->n_slivers++;
+      cut->tally->n_explained++;
     }
   if (off > slack)
     fail_cut (cut, "area %.15g, by GEOS %.15g", cw_region_area (ours),
@@ -213,10 +230,11 @@ test_against_geos (void)
       cut_region (rand, wall, grid, 2, &tally);
       n_regions++;
     }
-  g_test_message ("%u cuts of %u walls; %u times pieces thinner than the "
-                  "rounding, %u times arcs flattened finer; the worst area is "
-                  "off by %.2f of what flattening and rounding explain",
-                  tally.n_cuts, n_regions, tally.n_slivers, tally.n_refined,
+  g_test_message ("%u cuts of %u walls; %u times the number of pieces hung on "
+                  "finer flattening, %u times on pieces, necks or gaps within "
+                  "the rounding; the worst area is off by %.2f of what "
+                  "flattening and rounding explain",
+                  tally.n_cuts, n_regions, tally.n_refined, tally.n_explained,
                   tally.worst_share);
 }
 
