@@ -13,7 +13,6 @@ write_csv (const CwTakeoff *takeoff, const char *path)
   return cw_batch_write (path, csv, strlen (csv));
 }
 
-#ifdef CW_HAS_REPORT
 static gboolean
 write_pdf (const CwTakeoff *takeoff, const char *project, const char *path)
 {
@@ -33,14 +32,6 @@ write_pdf (const CwTakeoff *takeoff, const char *project, const char *path)
   const char *data = g_bytes_get_data (pdf, &size);
   return cw_batch_write (path, data, size);
 }
-#else
-static gboolean
-write_pdf (const CwTakeoff *takeoff, const char *project, const char *path)
-{
-  g_printerr ("%s: This build cannot write PDFs yet.\n", path);
-  return FALSE;
-}
-#endif
 
 /* Returns: whether there was none */
 static gboolean

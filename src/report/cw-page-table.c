@@ -1,0 +1,282 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-page-table.h"
+
+#include "cw-i18n.h"
+
+#define GUTTER 8.0            /* between columns */
+#define PAD (CW_PAGE_STEP / 3)  /* over and under a row's text */
+
+typedef struct
+{
+  gboolean is_group;
+  guint page;
+  GPtrArray *cells;           /* char *; of a group one */
+} Row;
+
+struct CwTable
+{
+  const CwTableColumn *columns;
+  guint n_columns;
+  GPtrArray *rows;            /* Row */
+};
+
+/* A row as it will stand: a layout a cell, and the height of the highest. */
+typedef struct
+{
+  GPtrArray *layouts;
+  double height;
+} SetRow;
+
+static void
+row_free (gpointer data)
+{
+  Row *row = data;
+  g_ptr_array_unref (row->cells);
+  g_free (row);
+}
+
+static Row *
+add_row (CwTable *table, gboolean is_group)
+{
+  Row *row = g_new0 (Row, 1);
+  row->is_group = is_group;
+  row->cells = g_ptr_array_new_with_free_func (g_free);
+  g_ptr_array_add (table->rows, row);
+  return row;
+}
+
+CwTable *
+cw_table_new (const CwTableColumn *columns, guint n_columns)
+{
+  CwTable *table = g_new0 (CwTable, 1);
+  table->columns = columns;
+  table->n_columns = n_columns;
+  table->rows = g_ptr_array_new_with_free_func (row_free);
+  return table;
+}
+
+void
+cw_table_free (CwTable *table)
+{
+  g_ptr_array_unref (table->rows);
+  g_free (table);
+}
+
+guint
+cw_table_n_rows (const CwTable *table)
+{
+  return table->rows->len;
+}
+
+void
+cw_table_add_group (CwTable *table, const char *text)
+{
+  g_ptr_array_add (add_row (table, TRUE)->cells, g_strdup (text));
+}
+
+static Row *
+last_row (const CwTable *table)
+{
+  return table->rows->len ? table->rows->pdata[table->rows->len - 1] : NULL;
+}
+
+void
+cw_table_take_cell (CwTable *table, char *text)
+{
+  Row *row = last_row (table);
+  if (!row || row->is_group || row->cells->len == table->n_columns)
+    row = add_row (table, FALSE);
+  g_ptr_array_add (row->cells, text);
+}
+
+void
+cw_table_add_cell (CwTable *table, const char *text)
+{
+  cw_table_take_cell (table, g_strdup (text));
+}
+
+void
+cw_table_link_row (CwTable *table, guint page)
+{
+  last_row (table)->page = page;
+}
+
+/* Where column @index begins and how wide its text may be. */
+static void
+column_place (const CwPages *pages, const CwTable *table, guint index,
+              double *x, double *width)
+{
+  double sum = 0, before = 0;
+  for (guint i = 0; i < table->n_columns; i++)
+    {
+      sum += table->columns[i].share;
+      before += i < index ? table->columns[i].share : 0;
+    }
+  const double room = pages->width - GUTTER * (table->n_columns - 1);
+  *x = pages->left + room * before / sum + GUTTER * index;
+  *width = room * table->columns[index].share / sum;
+}
+
+static void
+set_cell (const CwPages *pages, SetRow *set, PangoLayout *layout)
+{
+  const double most = pages->bottom - pages->top - 6 * CW_PAGE_STEP;
+  /* What would not even fit on a page of its own is the one thing that is
+   * ever shortened, and says so by its ellipsis. */
+  if (cw_page_layout_height (layout) > most)
+    {
+      pango_layout_set_height (layout, (int) (most * PANGO_SCALE));
+      pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
+    }
+  set->height = MAX (set->height, cw_page_layout_height (layout) + 2 * PAD);
+  g_ptr_array_add (set->layouts, layout);
+}
+
+static SetRow
+set_row (const CwPages *pages, const CwTable *table, const Row *row)
+{
+  SetRow set = { g_ptr_array_new_with_free_func (g_object_unref), 0 };
+  for (guint i = 0; i < row->cells->len; i++)
+    {
+      const CwTableColumn *column = &table->columns[i];
+      double x, width = pages->width;
+      if (!row->is_group)
+        column_place (pages, table, i, &x, &width);
+      set_cell (pages, &set,
+                cw_page_layout (
+                    pages, row->is_group ? CW_TYPE_STRONG : column->type,
+                    row->cells->pdata[i], width,
+                    row->is_group ? CW_ALIGN_LEFT : column->align));
+    }
+  return set;
+}
+
+static SetRow
+set_head (const CwPages *pages, const CwTable *table)
+{
+  SetRow set = { g_ptr_array_new_with_free_func (g_object_unref), 0 };
+  for (guint i = 0; i < table->n_columns; i++)
+    {
+      const CwTableColumn *column = &table->columns[i];
+      double x, width;
+      column_place (pages, table, i, &x, &width);
+      set_cell (pages, &set,
+                cw_page_layout (pages, CW_TYPE_LABEL,
+                                *column->title ? _(column->title) : "",
+                                width, column->align));
+    }
+  return set;
+}
+
+static void
+show_cells (const CwPages *pages, const CwTable *table, const SetRow *set,
+            const CwType *type)
+{
+  for (guint i = 0; i < set->layouts->len; i++)
+    {
+      double x, width;
+      column_place (pages, table, i, &x, &width);
+      cw_page_show (pages, type ? *type : table->columns[i].type,
+                    set->layouts->pdata[i], x, pages->y + PAD);
+    }
+}
+
+static void
+show_head (CwPages *pages, const CwTable *table)
+{
+  const CwType type = CW_TYPE_LABEL;
+  SetRow head = set_head (pages, table);
+  show_cells (pages, table, &head, &type);
+  pages->y += head.height;
+  cw_page_rule (pages, pages->left, pages->y, pages->width, 0.8);
+  g_ptr_array_unref (head.layouts);
+}
+
+static void
+link_row (const CwPages *pages, const Row *row, double height)
+{
+  g_autofree char *where = NULL;
+  if (row->page == 0 || pages->is_trial)
+    return;
+  char numbers[4][G_ASCII_DTOSTR_BUF_SIZE];
+  const double box[] = { pages->left, pages->y, pages->width, height };
+  for (guint i = 0; i < G_N_ELEMENTS (box); i++)
+    g_ascii_formatd (numbers[i], sizeof numbers[i], "%.2f", box[i]);
+  where = g_strdup_printf ("rect=[%s %s %s %s] page=%u pos=[0 0]", numbers[0],
+                           numbers[1], numbers[2], numbers[3], row->page);
+  cairo_tag_begin (pages->cr, CAIRO_TAG_LINK, where);
+  cairo_tag_end (pages->cr, CAIRO_TAG_LINK);
+}
+
+static void
+show_row (CwPages *pages, const CwTable *table, const Row *row,
+          const SetRow *set)
+{
+  const CwType group = CW_TYPE_STRONG;
+  link_row (pages, row, set->height);
+  show_cells (pages, table, set, row->is_group ? &group : NULL);
+  pages->y += set->height;
+  cw_page_rule (pages, pages->left, pages->y, pages->width,
+                row->is_group ? 0.4 : 0.2);
+}
+
+/* What has to stand together with row @index: a group with its first row. */
+static double
+height_kept (const CwPages *pages, const CwTable *table, guint index)
+{
+  double height = 0;
+  for (guint i = index; i < table->rows->len; i++)
+    {
+      const Row *row = table->rows->pdata[i];
+      SetRow set = set_row (pages, table, row);
+      height += set.height;
+      g_ptr_array_unref (set.layouts);
+      if (!row->is_group)
+        break;
+      height += CW_PAGE_STEP;
+    }
+  return height;
+}
+
+static void
+add_row_to_pages (CwPages *pages, const CwTable *table, guint index)
+{
+  const Row *row = table->rows->pdata[index];
+  const guint former = pages->number;
+  cw_pages_need (pages, height_kept (pages, table, index));
+  if (pages->number != former)
+    show_head (pages, table);
+  else if (row->is_group && index > 0)
+    pages->y += CW_PAGE_STEP;
+  SetRow set = set_row (pages, table, row);
+  show_row (pages, table, row, &set);
+  g_ptr_array_unref (set.layouts);
+}
+
+static double
+head_height (const CwPages *pages, const CwTable *table)
+{
+  SetRow head = set_head (pages, table);
+  g_ptr_array_unref (head.layouts);
+  return head.height;
+}
+
+double
+cw_table_first_height (const CwPages *pages, const CwTable *table)
+{
+  return table->rows->len == 0
+             ? 0
+             : head_height (pages, table) + height_kept (pages, table, 0);
+}
+
+void
+cw_pages_add_table (CwPages *pages, const CwTable *table)
+{
+  if (table->rows->len == 0)
+    return;
+  cw_pages_need (pages, cw_table_first_height (pages, table));
+  show_head (pages, table);
+  for (guint i = 0; i < table->rows->len && !cw_pages_is_stopped (pages); i++)
+    add_row_to_pages (pages, table, i);
+  pages->y += CW_PAGE_STEP;
+}

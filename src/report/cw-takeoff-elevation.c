@@ -1,0 +1,172 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * An elevation: its drawing to a named scale, then what stands on it.
+ */
+#include "cw-elevation-drawing.h"
+#include "cw-i18n.h"
+#include "cw-painter.h"
+#include "cw-takeoff-papers.h"
+
+#define POINTS_PER_MM (72 / 25.4)
+
+/* Room round the wall for dimension chains, levels and their figures. */
+#define ROOM_LEFT 56.0
+#define ROOM_BOTTOM 56.0
+#define ROOM_RIGHT 96.0
+#define ROOM_TOP 12.0
+
+/* What stands above and below the drawing on its page: the heading with its
+ * line of figures, the scale bar and the legend. */
+#define ROOM_HEADING 58.0
+#define ROOM_BELOW 92.0
+
+typedef struct
+{
+  gboolean is_turned;
+  double ratio;
+  const char *label;
+  double width, height;     /* of the wall, mm */
+} Fit;
+
+static double
+fit_on (const CwPapers *papers, const Fit *fit, gboolean is_turned,
+        const char **label)
+{
+  const CwPages *pages = papers->pages;
+  const double across = is_turned ? pages->paper_height : pages->paper_width;
+  const double up = is_turned ? pages->paper_width : pages->paper_height;
+  const double width
+      = across - 2 * CW_PAGE_MARGIN - ROOM_LEFT - ROOM_RIGHT;
+  const double height = up - 2 * CW_PAGE_MARGIN - CW_PAGE_HEAD - CW_PAGE_FOOT
+                        - ROOM_HEADING - ROOM_BELOW - ROOM_TOP - ROOM_BOTTOM;
+  return cw_named_scale_that_fits (papers->options->style.units, fit->width,
+                                   fit->height, width, height, label);
+}
+
+/* Upright unless the wall can be drawn larger on a page on its side. */
+static Fit
+fit_wall (const CwPapers *papers, const CwBox *box)
+{
+  const char *turned_label;
+  Fit fit = { .width = (double) cw_box_width (box) / CW_NM_PER_MM,
+              .height = (double) cw_box_height (box) / CW_NM_PER_MM };
+  fit.ratio = fit_on (papers, &fit, FALSE, &fit.label);
+  const double turned = fit_on (papers, &fit, TRUE, &turned_label);
+  if (turned < fit.ratio)
+    {
+      fit.is_turned = TRUE;
+      fit.ratio = turned;
+      fit.label = turned_label;
+    }
+  return fit;
+}
+
+static void
+add_drawing (const CwPapers *papers, const CwWallTakeoff *wall,
+             const CwBox *box, const Fit *fit)
+{
+  CwPages *pages = papers->pages;
+  const double scale = POINTS_PER_MM / fit->ratio;
+  const double spare
+      = pages->width - ROOM_LEFT - ROOM_RIGHT - fit->width * scale;
+  const double left = pages->left + ROOM_LEFT + MAX (0, spare / 2);
+  const double base = pages->y + ROOM_TOP + fit->height * scale;
+  const CwPaint paint
+      = { .scale = scale,
+          .x = left - (double) box->left / CW_NM_PER_MM * scale,
+          .y = base + (double) box->bottom / CW_NM_PER_MM * scale,
+          .palette = CW_PALETTE_PAPER,
+          .text_scale = 1 };
+  if (!pages->is_trial)
+    {
+      g_autoptr (CwDisplayList) list = cw_elevation_drawing (
+          wall, CW_LAYER_ALL, &papers->options->style, 1 / scale);
+      cw_paint (pages->cr, list, &paint);
+    }
+  pages->y = base + ROOM_BOTTOM;
+}
+
+static void
+append_amount (const CwPapers *papers, GString *text,
+               const CwWallTakeoff *wall, const char *key)
+{
+  const CwQuantity *quantity = cw_takeoff_quantity (
+      papers->takeoff, wall->wall->elevation->id, key);
+  if (!quantity)
+    return;
+  g_autofree char *amount = cw_papers_amount (papers, quantity->amount,
+                                              quantity->type->unit);
+  g_string_append_printf (text, "%s%s %s", text->len ? "   ·   " : "",
+                          _(quantity->type->label), amount);
+}
+
+/* "Gross wall area 287.5 ft²   ·   Area of openings …" */
+static void
+add_figures (const CwPapers *papers, const CwWallTakeoff *wall)
+{
+  static const char *const keys[]
+      = { "wall.gross", "opening.area", "unclad.area", "wall.net" };
+  g_autoptr (GString) text = g_string_new (NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
+    append_amount (papers, text, wall, keys[i]);
+  cw_page_add_text (papers->pages, CW_TYPE_BODY, text->str);
+  cw_page_add_space (papers->pages, 1);
+}
+
+static char *
+heading (const CwElevation *elevation)
+{
+  const char *name = cw_papers_name (elevation);
+  if (elevation->count == 1)
+    return g_strdup (name);
+  return g_strdup_printf (
+      g_dngettext (GETTEXT_PACKAGE, "%s, %" G_GINT64_FORMAT " such wall",
+                   "%s, %" G_GINT64_FORMAT " such walls",
+                   (gulong) elevation->count),
+      name, elevation->count);
+}
+
+static void
+begin (const CwPapers *papers, const CwElevation *elevation,
+       gboolean is_turned)
+{
+  g_autofree char *title = heading (elevation);
+  g_autofree char *section
+      = g_strdup_printf (_("Elevation %s"), cw_papers_name (elevation));
+  cw_pages_begin (papers->pages, section, elevation->id, is_turned);
+  cw_page_add_heading (papers->pages, CW_TYPE_HEADING, title, 0);
+}
+
+/* On its side the page has no room left for tables that read upright. */
+static void
+add_tables (const CwPapers *papers, const CwWallTakeoff *wall)
+{
+  if (papers->pages->is_turned)
+    cw_pages_continue (papers->pages);
+  cw_papers_add_wall_openings (papers, wall->wall);
+  cw_papers_add_stub_outs (papers, wall->wall);
+  cw_papers_add_wall_quantities (papers, wall);
+  cw_papers_add_pieces (papers, wall->layout);
+}
+
+void
+cw_papers_add_elevation (const CwPapers *papers, const CwWallTakeoff *wall)
+{
+  const CwElevation *elevation = wall->wall->elevation;
+  if (!wall->wall->outline)
+    {
+      begin (papers, elevation, FALSE);
+      cw_page_add_text (papers->pages, CW_TYPE_BODY,
+                        _("This elevation has no outline yet: nothing of it "
+                          "is in the quantities."));
+      return;
+    }
+  const CwBox box = cw_region_box (wall->wall->outline);
+  const Fit fit = fit_wall (papers, &box);
+  begin (papers, elevation, fit.is_turned);
+  add_figures (papers, wall);
+  add_drawing (papers, wall, &box, &fit);
+  cw_papers_add_scale_bar (papers, POINTS_PER_MM / fit.ratio, fit.label);
+  cw_papers_add_legend (papers, wall);
+  add_tables (papers, wall);
+}

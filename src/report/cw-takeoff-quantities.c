@@ -1,0 +1,90 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Quantity tables: the project's with rules and orders, a wall's with steps.
+ */
+#include "cw-i18n.h"
+#include "cw-takeoff-papers.h"
+
+static const CwTableColumn project_columns[] = {
+  { N_ ("Quantity"), 21, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Amount"), 14, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("To order"), 14, CW_ALIGN_RIGHT, CW_TYPE_STRONG },
+  { N_ ("How it is measured, and where it comes from"), 51, CW_ALIGN_LEFT,
+    CW_TYPE_SMALL },
+};
+
+static const CwTableColumn wall_columns[] = {
+  { N_ ("Quantity"), 28, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Amount"), 16, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Where it comes from"), 56, CW_ALIGN_LEFT, CW_TYPE_SMALL },
+};
+
+static void
+add_group_before (CwTable *table, const GPtrArray *quantities, guint index)
+{
+  const CwQuantity *quantity = quantities->pdata[index];
+  const CwQuantity *former = index ? quantities->pdata[index - 1] : NULL;
+  if (!former || former->type->step != quantity->type->step)
+    cw_table_add_group (table, _(cw_trade_step_label (quantity->type->step)));
+}
+
+/* The rule once for a key; lines that split it are plain from it. */
+static char *
+rule_and_steps (const CwPapers *papers, const CwQuantity *quantity)
+{
+  g_autofree char *steps
+      = cw_quantity_steps_text (quantity, &papers->options->style);
+  if (quantity->variant)
+    return g_steal_pointer (&steps);
+  const char *rule = _(quantity->type->help);
+  return *steps ? g_strdup_printf ("%s\n= %s", rule, steps) : g_strdup (rule);
+}
+
+static void
+add_label_and_amount (const CwPapers *papers, CwTable *table,
+                      const CwQuantity *quantity)
+{
+  cw_table_take_cell (table, cw_papers_label (quantity));
+  cw_table_take_cell (table, cw_papers_amount (papers, quantity->amount,
+                                               quantity->type->unit));
+}
+
+void
+cw_papers_add_quantities (const CwPapers *papers)
+{
+  const GPtrArray *quantities = papers->takeoff->quantities;
+  g_autoptr (CwTable) table
+      = cw_table_new (project_columns, G_N_ELEMENTS (project_columns));
+  cw_pages_begin (papers->pages, _("Quantities of the project"), "quantities",
+                  FALSE);
+  cw_page_add_heading (papers->pages, CW_TYPE_HEADING,
+                       _("Quantities of the project"), 60);
+  for (guint i = 0; i < quantities->len; i++)
+    {
+      const CwQuantity *quantity = quantities->pdata[i];
+      add_group_before (table, quantities, i);
+      add_label_and_amount (papers, table, quantity);
+      cw_table_take_cell (table, cw_papers_order (papers, quantity));
+      cw_table_take_cell (table, rule_and_steps (papers, quantity));
+    }
+  cw_pages_add_table (papers->pages, table);
+}
+
+void
+cw_papers_add_wall_quantities (const CwPapers *papers,
+                               const CwWallTakeoff *wall)
+{
+  const GPtrArray *quantities = wall->quantities;
+  g_autoptr (CwTable) table
+      = cw_table_new (wall_columns, G_N_ELEMENTS (wall_columns));
+  for (guint i = 0; i < quantities->len; i++)
+    {
+      const CwQuantity *quantity = quantities->pdata[i];
+      add_group_before (table, quantities, i);
+      add_label_and_amount (papers, table, quantity);
+      cw_table_take_cell (
+          table, cw_quantity_steps_text (quantity, &papers->options->style));
+    }
+  cw_papers_add_titled_table (papers, _("Quantities of one such wall"),
+                              table);
+}

@@ -1,0 +1,140 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What stands on a wall, line by line: openings, stub-outs, pieces.
+ */
+#include "cw-i18n.h"
+#include "cw-takeoff-papers.h"
+
+static const CwTableColumn opening_columns[] = {
+  { N_ ("Opening"), 18, CW_ALIGN_LEFT, CW_TYPE_STRONG },
+  { N_ ("Kind"), 16, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Rough width × height"), 24, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("From the left"), 16, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Above the base"), 16, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Area"), 14, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+};
+
+static const CwTableColumn stub_out_columns[] = {
+  { N_ ("Stub-out"), 18, CW_ALIGN_LEFT, CW_TYPE_STRONG },
+  { N_ ("Trade"), 20, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Size"), 24, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Centre from the left"), 21, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Centre above the base"), 21, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+};
+
+static const CwTableColumn piece_columns[] = {
+  { N_ ("Piece"), 14, CW_ALIGN_LEFT, CW_TYPE_STRONG },
+  { N_ ("Kind"), 14, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Blank, width × height"), 24, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Area"), 14, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Cuts"), 34, CW_ALIGN_LEFT, CW_TYPE_BODY },
+};
+
+void
+cw_papers_add_wall_openings (const CwPapers *papers, const CwWall *wall)
+{
+  const CwBox box = cw_region_box (wall->outline);
+  g_autoptr (CwTable) table
+      = cw_table_new (opening_columns, G_N_ELEMENTS (opening_columns));
+  for (guint i = 0; i < wall->openings->len; i++)
+    {
+      const CwWallOpening *it
+          = &g_array_index (wall->openings, CwWallOpening, i);
+      const CwOpening *opening = it->opening;
+      cw_table_add_cell (table, it->mark ? it->mark->name : opening->id);
+      cw_table_add_cell (table, _(opening->node.type->label));
+      cw_table_take_cell (table, cw_papers_size (papers, opening->width,
+                                                 opening->height));
+      cw_table_take_cell (table,
+                          cw_papers_length (papers, opening->x - box.left));
+      cw_table_take_cell (table,
+                          cw_papers_length (papers, opening->y - box.bottom));
+      cw_table_take_cell (
+          table, cw_papers_amount (papers, cw_region_area (it->shape), "m²"));
+    }
+  cw_papers_add_titled_table (papers, _("Openings"), table);
+}
+
+static char *
+stub_out_size (const CwPapers *papers, const CwStubOut *stub_out)
+{
+  if (stub_out->shape != CW_SHAPE_ROUND)
+    return cw_papers_size (papers, stub_out->width, stub_out->height);
+  g_autofree char *across = cw_papers_length (papers, stub_out->width);
+  return g_strconcat ("⌀ ", across, NULL);
+}
+
+void
+cw_papers_add_stub_outs (const CwPapers *papers, const CwWall *wall)
+{
+  const CwBox box = cw_region_box (wall->outline);
+  g_autoptr (CwTable) table
+      = cw_table_new (stub_out_columns, G_N_ELEMENTS (stub_out_columns));
+  for (guint i = 0; i < wall->stub_outs->len; i++)
+    {
+      const CwStubOut *it = wall->stub_outs->pdata[i];
+      cw_table_add_cell (table, it->id);
+      cw_table_add_cell (table, cw_papers_choice (it, "trade"));
+      cw_table_take_cell (table, stub_out_size (papers, it));
+      cw_table_take_cell (table, cw_papers_length (papers, it->x - box.left));
+      cw_table_take_cell (table,
+                          cw_papers_length (papers, it->y - box.bottom));
+    }
+  cw_papers_add_titled_table (papers, _("Stub-outs"), table);
+}
+
+static const char *const kind_labels[] = {
+  [CW_PIECE_WHOLE] = N_ ("whole"),
+  [CW_PIECE_RASPED] = N_ ("rasped"),
+  [CW_PIECE_CUT] = N_ ("cut"),
+};
+
+static const struct
+{
+  CwCutFlags flag;
+  const char *label;
+} cut_labels[] = {
+  { CW_CUT_LENGTH, N_ ("to length") }, { CW_CUT_HEIGHT, N_ ("to height") },
+  { CW_CUT_NOTCH, N_ ("notch") },      { CW_CUT_RAKE, N_ ("rake") },
+  { CW_CUT_CURVE, N_ ("curve") },      { CW_CUT_HOLE, N_ ("hole") },
+};
+
+static char *
+cuts_text (CwCutFlags cuts)
+{
+  GString *text = g_string_new (NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (cut_labels); i++)
+    if (cuts & cut_labels[i].flag)
+      g_string_append_printf (text, "%s%s", text->len ? ", " : "",
+                              _(cut_labels[i].label));
+  return g_string_free (text, FALSE);
+}
+
+static void
+add_piece (const CwPapers *papers, CwTable *table, const CwPiece *piece)
+{
+  cw_table_take_cell (
+      table, g_strdup_printf ("%u-%u", piece->course, piece->number));
+  cw_table_add_cell (table, _(kind_labels[piece->kind]));
+  cw_table_take_cell (table,
+                      cw_papers_size (papers, cw_box_width (&piece->box),
+                                      cw_box_height (&piece->box)));
+  cw_table_take_cell (table, cw_papers_amount (papers, piece->area, "m²"));
+  cw_table_take_cell (table, cuts_text (piece->cuts));
+}
+
+void
+cw_papers_add_pieces (const CwPapers *papers, const CwLayout *layout)
+{
+  g_autoptr (CwTable) table
+      = cw_table_new (piece_columns, G_N_ELEMENTS (piece_columns));
+  for (guint i = 0; i < layout->courses->len; i++)
+    {
+      const CwCourse *course = &g_array_index (layout->courses, CwCourse, i);
+      for (guint j = 0; j < course->n_pieces; j++)
+        add_piece (papers, table,
+                   &g_array_index (layout->pieces, CwPiece,
+                                   course->first_piece + j));
+    }
+  cw_papers_add_titled_table (papers, _("Pieces, course by course"), table);
+}
