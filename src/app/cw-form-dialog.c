@@ -28,14 +28,22 @@ give_up (GtkWidget *widget, GVariant *args, gpointer data)
 }
 
 void
-cw_form_dialog_add_words (CwFormDialog *dialog, const char *words)
+cw_form_dialog_append (CwFormDialog *dialog, GtkWidget *field)
 {
   g_return_if_fail (CW_IS_FORM_DIALOG (dialog));
+  gtk_box_append (GTK_BOX (dialog->box), field);
+}
+
+GtkWidget *
+cw_form_dialog_add_words (CwFormDialog *dialog, const char *words)
+{
+  g_return_val_if_fail (CW_IS_FORM_DIALOG (dialog), NULL);
   GtkWidget *label = gtk_label_new (words);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 54);
   gtk_box_append (GTK_BOX (dialog->box), label);
+  return label;
 }
 
 void
@@ -49,8 +57,7 @@ cw_form_dialog_add (CwFormDialog *dialog, const char *label, GtkWidget *field)
   gtk_box_append (GTK_BOX (box), name);
   gtk_box_append (GTK_BOX (box), field);
   gtk_box_append (GTK_BOX (dialog->box), box);
-  if (!GTK_IS_LABEL (field))
-    cw_widget_set_name (field, label);
+  cw_widget_set_name (field, label);
 }
 
 void

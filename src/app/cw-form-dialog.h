@@ -20,7 +20,10 @@ CwFormDialog *cw_form_dialog_new (GtkWindow *parent, const char *title,
 /* One under the other; @label names @field for a screen reader too. */
 void cw_form_dialog_add (CwFormDialog *dialog, const char *label,
                          GtkWidget *field);
-void cw_form_dialog_add_words (CwFormDialog *dialog, const char *words);
+/* The label, borrowed. */
+GtkWidget *cw_form_dialog_add_words (CwFormDialog *dialog, const char *words);
+/* What names itself. */
+void cw_form_dialog_append (CwFormDialog *dialog, GtkWidget *field);
 
 void cw_form_dialog_set_trouble (CwFormDialog *dialog, const char *trouble);
 

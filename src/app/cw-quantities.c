@@ -294,6 +294,19 @@ add_head (CwQuantities *self)
   gtk_widget_set_parent (head, GTK_WIDGET (self));
 }
 
+static GtkWidget *
+new_placeholder (void)
+{
+  GtkWidget *label
+      = gtk_label_new (_("Nothing to count yet. Draw the wall."));
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_set_valign (label, GTK_ALIGN_START);
+  gtk_widget_add_css_class (label, "cw-dim");
+  gtk_widget_add_css_class (label, "cw-placeholder");
+  return label;
+}
+
 static void
 add_list (CwQuantities *self)
 {
@@ -303,6 +316,8 @@ add_list (CwQuantities *self)
   gtk_widget_set_vexpand (scroller, TRUE);
   self->box = gtk_list_box_new ();
   cw_widget_set_name (self->box, _("Quantities"));
+  gtk_list_box_set_placeholder (GTK_LIST_BOX (self->box),
+                                new_placeholder ());
   gtk_list_box_set_header_func (GTK_LIST_BOX (self->box), add_header, NULL,
                                 NULL);
   g_signal_connect_swapped (self->box, "row-selected",

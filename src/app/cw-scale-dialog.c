@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-scale-dialog.h"
 
+#include <math.h>
+#include <string.h>
+
 #include "cw-edit.h"
 #include "cw-field-text.h"
 #include "cw-form-dialog.h"
@@ -8,7 +11,6 @@
 #include "cw-length.h"
 #include "cw-scale-chooser.h"
 #include "cw-scale-text.h"
-#include "cw-sheet-scale.h"
 
 typedef struct
 {
@@ -17,8 +19,9 @@ typedef struct
   char *sheet_id;
   GtkWidget *field;         /* CwScaleChooser or GtkEntry */
   GtkWidget *shown;         /* GtkLabel: the scale that follows */
+  GtkWidget *stated;        /* GtkCheckButton: a stated scale that is near */
   double points[4];
-  CwMeasureFunc measure;
+  CwScaleFunc then;
   gpointer data;
 } Asking;
 
@@ -65,17 +68,17 @@ stated (Asking *asking)
   if (mm_per_point > 0)
     set_scale (asking, mm_per_point);
   else
-    asking->measure (asking->data);
+    asking->then (asking->data);
   gtk_window_destroy (GTK_WINDOW (asking->dialog));
 }
 
 void
 cw_scale_dialog_state (GtkWindow *parent, CwJob *job, const char *sheet_id,
-                       CwMeasureFunc measure, gpointer data)
+                       CwScaleFunc measure, gpointer data)
 {
   g_return_if_fail (CW_IS_JOB (job));
   Asking *asking = asking_new (parent, job, sheet_id);
-  asking->measure = measure;
+  asking->then = measure;
   asking->data = data;
   asking->field = cw_scale_chooser_new (cw_job_style (job)->units);
   cw_form_dialog_add_words (
@@ -100,7 +103,14 @@ read_measured (Asking *asking, double *mm_per_point, GError **error)
       && cw_sheet_scale_measure (asking->points[0], asking->points[1],
                                  asking->points[2], asking->points[3], length,
                                  mm_per_point))
-    return TRUE;
+    {
+      const CwStatedScale *near
+          = cw_scale_near (*mm_per_point, cw_job_style (asking->job)->units);
+      if (near
+          && gtk_check_button_get_active (GTK_CHECK_BUTTON (asking->stated)))
+        *mm_per_point = cw_sheet_scale_from_ratio (near->ratio);
+      return TRUE;
+    }
   g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_INVALID_DATA,
                        _("Nothing follows from that. Take two points that "
                          "are farther apart, and their true length."));
@@ -115,6 +125,7 @@ measured (Asking *asking)
   if (read_measured (asking, &mm_per_point, &error))
     {
       set_scale (asking, mm_per_point);
+      asking->then (asking->data);
       gtk_window_destroy (GTK_WINDOW (asking->dialog));
       return;
     }
@@ -123,14 +134,32 @@ measured (Asking *asking)
   cw_form_dialog_set_trouble (asking->dialog, trouble);
 }
 
+/* What a hand misses by a pixel is often a scale that the sheet states. */
 static void
-length_typed (Asking *asking)
+offer_stated (Asking *asking, double mm_per_point)
+{
+  const CwTextStyle *style = cw_job_style (asking->job);
+  const CwStatedScale *near = cw_scale_near (mm_per_point, style->units);
+  gtk_widget_set_visible (asking->stated, near != NULL);
+  if (!near)
+    return;
+  double away = mm_per_point / cw_sheet_scale_from_ratio (near->ratio) - 1;
+  g_autofree char *percent
+      = cw_text_style_number (style, fabs (away) * 100, 1);
+  g_autofree char *label
+      = g_strdup_printf (_("Take %s, which is %s %% away"), near->label,
+                         percent);
+  gtk_check_button_set_label (GTK_CHECK_BUTTON (asking->stated), label);
+}
+
+static void
+show_follows (Asking *asking)
 {
   double mm_per_point;
-  cw_form_dialog_set_trouble (asking->dialog, NULL);
   if (!read_measured (asking, &mm_per_point, NULL))
     {
       gtk_label_set_text (GTK_LABEL (asking->shown), "");
+      gtk_widget_set_visible (asking->stated, FALSE);
       return;
     }
   g_autofree char *scale
@@ -139,22 +168,39 @@ length_typed (Asking *asking)
   gtk_label_set_text (GTK_LABEL (asking->shown), text);
 }
 
+static void
+length_typed (Asking *asking)
+{
+  double mm_per_point;
+  cw_form_dialog_set_trouble (asking->dialog, NULL);
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (asking->stated), FALSE);
+  if (read_measured (asking, &mm_per_point, NULL))
+    offer_stated (asking, mm_per_point);
+  show_follows (asking);
+}
+
 void
 cw_scale_dialog_measured (GtkWindow *parent, CwJob *job, const char *sheet_id,
-                          const double points[4])
+                          const double points[4], CwScaleFunc done,
+                          gpointer data)
 {
   g_return_if_fail (CW_IS_JOB (job));
   Asking *asking = asking_new (parent, job, sheet_id);
   memcpy (asking->points, points, sizeof asking->points);
+  asking->then = done;
+  asking->data = data;
   asking->field = gtk_entry_new ();
   gtk_entry_set_activates_default (GTK_ENTRY (asking->field), TRUE);
-  asking->shown = gtk_label_new ("");
-  gtk_label_set_xalign (GTK_LABEL (asking->shown), 0);
+  asking->stated = gtk_check_button_new ();
+  gtk_widget_set_visible (asking->stated, FALSE);
   cw_form_dialog_add (asking->dialog,
                       _("True length between the two points"), asking->field);
-  cw_form_dialog_add (asking->dialog, _("What follows"), asking->shown);
+  asking->shown = cw_form_dialog_add_words (asking->dialog, "");
+  cw_form_dialog_append (asking->dialog, asking->stated);
   g_signal_connect_swapped (asking->field, "changed",
                             G_CALLBACK (length_typed), asking);
+  g_signal_connect_swapped (asking->stated, "toggled",
+                            G_CALLBACK (show_follows), asking);
   g_signal_connect_swapped (asking->dialog, "taken", G_CALLBACK (measured),
                             asking);
   gtk_window_present (GTK_WINDOW (asking->dialog));

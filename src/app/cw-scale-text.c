@@ -3,19 +3,18 @@
 
 #include <math.h>
 
-#include "cw-sheet-scale.h"
-
-#define NEAR 0.001
+#define SAME 0.001
+#define NEAR 0.01
 
 /* By preference in @units. (nullable) */
 static const CwStatedScale *
-stated_scale (double ratio, CwUnits units)
+stated_scale (double ratio, CwUnits units, double slack)
 {
   const CwStatedScale *found = NULL;
   for (guint i = 0; i < cw_n_stated_scales; i++)
     {
       const CwStatedScale *scale = &cw_stated_scales[i];
-      if (fabs (ratio / scale->ratio - 1) <= NEAR
+      if (fabs (ratio / scale->ratio - 1) <= slack
           && (!found || scale->units == units))
         found = scale;
     }
@@ -26,13 +25,21 @@ char *
 cw_scale_text_of (double mm_per_point, CwUnits units)
 {
   double ratio = mm_per_point / cw_sheet_scale_from_ratio (1);
-  const CwStatedScale *scale = stated_scale (ratio, units);
+  const CwStatedScale *scale = stated_scale (ratio, units, SAME);
   if (scale)
     return g_strdup (scale->label);
   char number[G_ASCII_DTOSTR_BUF_SIZE];
   g_ascii_formatd (number, sizeof number, ratio < 100 ? "%.2f" : "%.1f",
                    ratio);
   return g_strconcat ("1:", number, NULL);
+}
+
+const CwStatedScale *
+cw_scale_near (double mm_per_point, CwUnits units)
+{
+  double ratio = mm_per_point / cw_sheet_scale_from_ratio (1);
+  return stated_scale (ratio, units, SAME) ? NULL
+                                           : stated_scale (ratio, units, NEAR);
 }
 
 char *
@@ -44,7 +51,7 @@ cw_scale_text (const CwSheet *sheet, CwUnits units)
   double one = (double) CW_DECIMAL_ONE;
   g_autofree char *across
       = cw_scale_text_of ((double) scale->across / one, units);
-  if (fabs ((double) scale->along / (double) scale->across - 1) <= NEAR)
+  if (fabs ((double) scale->along / (double) scale->across - 1) <= SAME)
     return g_steal_pointer (&across);
   g_autofree char *along
       = cw_scale_text_of ((double) scale->along / one, units);

@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "cw-project.h"
+#include "cw-sheet-scale.h"
 
 G_BEGIN_DECLS
 
@@ -15,5 +15,9 @@ char *cw_scale_text (const CwSheet *sheet, CwUnits units);
 
 /* The same for millimetres of building per point. (transfer full) */
 char *cw_scale_text_of (double mm_per_point, CwUnits units);
+
+/* A stated scale that is @mm_per_point but for a hundredth, by preference in
+ * @units, though not for a thousandth; NULL when there is none. Borrowed. */
+const CwStatedScale *cw_scale_near (double mm_per_point, CwUnits units);
 
 G_END_DECLS

@@ -11,7 +11,7 @@ new_text (const char *text, const char *style)
   GtkWidget *label = gtk_label_new (text);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), 48);
+  gtk_label_set_natural_wrap_mode (GTK_LABEL (label), GTK_NATURAL_WRAP_NONE);
   gtk_widget_add_css_class (label, style);
   return label;
 }
@@ -74,6 +74,7 @@ recent_changed (GMenuModel *recent, int position, int removed, int added,
                                        "s", &label);
       GtkWidget *button = gtk_button_new_with_label (label);
       gtk_widget_set_halign (button, GTK_ALIGN_START);
+      gtk_widget_add_css_class (button, "cw-recent");
       gtk_actionable_set_action_name (GTK_ACTIONABLE (button),
                                       "app.open-recent");
       gtk_actionable_set_action_target_value (GTK_ACTIONABLE (button),

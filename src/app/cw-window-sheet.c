@@ -139,6 +139,17 @@ shown_sheet (CwWindow *window)
                                           : NULL;
 }
 
+/* What was set out to be done when there was no scale yet. */
+static void
+scale_set (gpointer data)
+{
+  const CwElevation *elevation = cw_window_elevation (data);
+  cw_board_set_tool (cw_window_board (data),
+                     elevation && elevation->outline ? CW_TOOL_SELECT
+                                                     : CW_TOOL_WALL);
+  gtk_widget_grab_focus (GTK_WIDGET (cw_window_board (data)));
+}
+
 static void
 two_points (CwWindow *window)
 {
@@ -150,7 +161,7 @@ two_points (CwWindow *window)
                                      &points[2], &points[3]))
     return;
   cw_scale_dialog_measured (GTK_WINDOW (window), window->job, sheet->id,
-                            points);
+                            points, scale_set, window);
 }
 
 void
