@@ -192,13 +192,6 @@ geos_shape_subtract (const GeosShape *a, const GeosShape *b)
   return GEOSDifference_r (geos_shape_context (), a, b);
 }
 
-GeosShape *
-geos_shape_grown (const GeosShape *shape, double distance)
-{
-  return GEOSBufferWithStyle_r (geos_shape_context (), shape, distance, 1,
-                                GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE, 2);
-}
-
 double
 geos_shape_area (const GeosShape *shape)
 {
@@ -216,4 +209,25 @@ geos_shape_n_parts (const GeosShape *shape, double least)
     if (geos_shape_area (GEOSGetGeometryN_r (geos, shape, i)) > least)
       n++;
   return n;
+}
+
+/* Parts when the rim is moved outward by @distance nm. */
+static guint
+n_parts_grown (const GeosShape *shape, double distance, double least)
+{
+  g_autoptr (GeosShape) grown = GEOSBufferWithStyle_r (
+      geos_shape_context (), shape, distance, 1, GEOSBUF_CAP_FLAT,
+      GEOSBUF_JOIN_MITRE, 2);
+  return geos_shape_n_parts (grown, least);
+}
+
+gboolean
+geos_shape_explains (const GeosShape *shape, guint n, double least,
+                     double neck)
+{
+  guint now = geos_shape_n_parts (shape, least);
+  guint fatter = n_parts_grown (shape, neck / 2, least);
+  guint thinner = n_parts_grown (shape, -neck / 2, least);
+  return n >= MIN (now, MIN (fatter, thinner))
+         && n <= MAX (now, MAX (fatter, thinner));
 }

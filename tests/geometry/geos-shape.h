@@ -27,13 +27,16 @@ GeosShape *geos_shape_union (const GeosShape *a, const GeosShape *b);
 GeosShape *geos_shape_intersect (const GeosShape *a, const GeosShape *b);
 GeosShape *geos_shape_subtract (const GeosShape *a, const GeosShape *b);
 
-/* With its rim moved outward by @distance nm, or inward by less than nought. */
-GeosShape *geos_shape_grown (const GeosShape *shape, double distance);
-
 /* m² */
 double geos_shape_area (const GeosShape *shape);
 
 /* Connected parts of more than @least m². */
 guint geos_shape_n_parts (const GeosShape *shape, double least);
+
+/* Whether necks and gaps of up to @neck nm, which rounding may close or open,
+ * explain @n parts of more than @least m²: as many as there are, or as there
+ * are when the shape is a little fatter or thinner. */
+gboolean geos_shape_explains (const GeosShape *shape, guint n, double least,
+                              double neck);
 
 G_END_DECLS

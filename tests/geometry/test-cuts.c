@@ -20,8 +20,9 @@ static const double deviations[] = { 20000, 200, 2 };
 /* Every place of a cut is rounded to whole nanometres. */
 #define ROUNDING 2e-9
 
-/* nm: what two roundings that face each other can make of a neck or a gap. */
-#define NECK 2
+/* nm: what flattening and two roundings that face each other can make of a
+ * neck or a gap. */
+#define NECK 8
 
 typedef struct
 {
@@ -73,21 +74,6 @@ n_parts (const CwRegion *region, double least)
   return n;
 }
 
-/* Whether necks and gaps of a few nanometres, which rounding may close or
- * open, explain that many parts: as many as there are, or fewer when the shape
- * is a little fatter, or more when it is a little thinner. */
-static gboolean
-is_explained (guint n, const GeosShape *shape, double least)
-{
-  g_autoptr (GeosShape) fatter = geos_shape_grown (shape, NECK);
-  g_autoptr (GeosShape) thinner = geos_shape_grown (shape, -NECK);
-  guint n_now = geos_shape_n_parts (shape, least);
-  guint n_fatter = geos_shape_n_parts (fatter, least);
-  guint n_thinner = geos_shape_n_parts (thinner, least);
-  return n >= MIN (n_now, MIN (n_fatter, n_thinner))
-         && n <= MAX (n_now, MAX (n_fatter, n_thinner));
-}
-
 /* One side of the line, ours and GEOS's; FALSE when the pieces differ in
  * number. At the finest flattening those count that are no thinner than the
  * rounding. */
@@ -102,7 +88,7 @@ check_half (const Cut *cut, const CwRegion *ours, const GeosShape *theirs,
   double off = fabs (cw_region_area (ours) - geos_shape_area (theirs));
   if (n_parts (ours, 0) != geos_shape_n_parts (theirs, 0))
     {
-      if (!is_finest || !is_explained (n_parts (ours, slack), theirs, slack))
+      if (!is_finest || !geos_shape_explains (theirs, n_parts (ours, slack), slack, NECK))
         return FALSE;
       cut->tally->n_explained++;
     }
