@@ -3,7 +3,7 @@
 
 #include "cw-i18n.h"
 
-#define GUTTER 8.0            /* between columns */
+#define GUTTER 12.0           /* between columns */
 #define PAD (CW_PAGE_STEP / 3)  /* over and under a row's text */
 
 typedef struct
@@ -20,10 +20,11 @@ struct CwTable
   GPtrArray *rows;            /* Row */
 };
 
-/* A row as it will stand: a layout a cell, and the height of the highest. */
+/* A row as it will stand: a layout a cell, all on one first baseline. */
 typedef struct
 {
   GPtrArray *layouts;
+  double baseline;            /* under the top of the row, as height is */
   double height;
 } SetRow;
 
@@ -128,14 +129,34 @@ set_cell (const CwPages *pages, SetRow *set, PangoLayout *layout)
       pango_layout_set_height (layout, (int) (most * PANGO_SCALE));
       pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
     }
-  set->height = MAX (set->height, cw_page_layout_height (layout) + 2 * PAD);
   g_ptr_array_add (set->layouts, layout);
+}
+
+static double
+baseline_of (PangoLayout *layout)
+{
+  return (double) pango_layout_get_baseline (layout) / PANGO_SCALE;
+}
+
+static void
+align_cells (SetRow *set)
+{
+  for (guint i = 0; i < set->layouts->len; i++)
+    set->baseline
+        = MAX (set->baseline, PAD + baseline_of (set->layouts->pdata[i]));
+  for (guint i = 0; i < set->layouts->len; i++)
+    {
+      PangoLayout *layout = set->layouts->pdata[i];
+      set->height = MAX (set->height, set->baseline - baseline_of (layout)
+                                          + cw_page_layout_height (layout)
+                                          + PAD);
+    }
 }
 
 static SetRow
 set_row (const CwPages *pages, const CwTable *table, const Row *row)
 {
-  SetRow set = { g_ptr_array_new_with_free_func (g_object_unref), 0 };
+  SetRow set = { g_ptr_array_new_with_free_func (g_object_unref), 0, 0 };
   for (guint i = 0; i < row->cells->len; i++)
     {
       const CwTableColumn *column = &table->columns[i];
@@ -148,13 +169,14 @@ set_row (const CwPages *pages, const CwTable *table, const Row *row)
                     row->cells->pdata[i], width,
                     row->is_group ? CW_ALIGN_LEFT : column->align));
     }
+  align_cells (&set);
   return set;
 }
 
 static SetRow
 set_head (const CwPages *pages, const CwTable *table)
 {
-  SetRow set = { g_ptr_array_new_with_free_func (g_object_unref), 0 };
+  SetRow set = { g_ptr_array_new_with_free_func (g_object_unref), 0, 0 };
   for (guint i = 0; i < table->n_columns; i++)
     {
       const CwTableColumn *column = &table->columns[i];
@@ -165,6 +187,7 @@ set_head (const CwPages *pages, const CwTable *table)
                                 *column->title ? _(column->title) : "",
                                 width, column->align));
     }
+  align_cells (&set);
   return set;
 }
 
@@ -177,7 +200,9 @@ show_cells (const CwPages *pages, const CwTable *table, const SetRow *set,
       double x, width;
       column_place (pages, table, i, &x, &width);
       cw_page_show (pages, type ? *type : table->columns[i].type,
-                    set->layouts->pdata[i], x, pages->y + PAD);
+                    set->layouts->pdata[i], x,
+                    pages->y + set->baseline
+                        - baseline_of (set->layouts->pdata[i]));
     }
 }
 
@@ -188,7 +213,7 @@ show_head (CwPages *pages, const CwTable *table)
   SetRow head = set_head (pages, table);
   show_cells (pages, table, &head, &type);
   pages->y += head.height;
-  cw_page_rule (pages, pages->left, pages->y, pages->width, 0.8);
+  cw_page_rule (pages, pages->y, 0.8);
   g_ptr_array_unref (head.layouts);
 }
 
@@ -216,8 +241,7 @@ show_row (CwPages *pages, const CwTable *table, const Row *row,
   link_row (pages, row, set->height);
   show_cells (pages, table, set, row->is_group ? &group : NULL);
   pages->y += set->height;
-  cw_page_rule (pages, pages->left, pages->y, pages->width,
-                row->is_group ? 0.4 : 0.2);
+  cw_page_hairline (pages, pages->y);
 }
 
 /* What has to stand together with row @index: a group with its first row. */
@@ -246,7 +270,7 @@ add_row_to_pages (CwPages *pages, const CwTable *table, guint index)
   cw_pages_need (pages, height_kept (pages, table, index));
   if (pages->number != former)
     show_head (pages, table);
-  else if (row->is_group && index > 0)
+  else if (row->is_group)
     pages->y += CW_PAGE_STEP;
   SetRow set = set_row (pages, table, row);
   show_row (pages, table, row, &set);

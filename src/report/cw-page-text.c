@@ -157,15 +157,26 @@ cw_page_add_space (CwPages *pages, double steps)
     pages->y += steps * CW_PAGE_STEP;
 }
 
-void
-cw_page_rule (const CwPages *pages, double x, double y, double width,
-              double weight)
+static void
+draw_rule (const CwPages *pages, double y, double weight, CwTone tone)
 {
   if (pages->is_trial)
     return;
-  set_tone (pages->cr, CW_TONE_SOFT);
+  set_tone (pages->cr, tone);
   cairo_set_line_width (pages->cr, weight);
-  cairo_move_to (pages->cr, x, y);
-  cairo_line_to (pages->cr, x + width, y);
+  cairo_move_to (pages->cr, pages->left, y);
+  cairo_line_to (pages->cr, pages->left + pages->width, y);
   cairo_stroke (pages->cr);
+}
+
+void
+cw_page_rule (const CwPages *pages, double y, double weight)
+{
+  draw_rule (pages, y, weight, CW_TONE_SOFT);
+}
+
+void
+cw_page_hairline (const CwPages *pages, double y)
+{
+  draw_rule (pages, y, 0.3, CW_TONE_FAINT);
 }

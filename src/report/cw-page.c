@@ -6,6 +6,9 @@
 #include "cw-i18n.h"
 #include "cw-page-text.h"
 
+/* What has to be left of a page for a section to begin on it. */
+#define LEAST_BEGINNING 240.0
+
 CwPages *
 cw_pages_new (cairo_surface_t *surface, double paper_width,
               double paper_height)
@@ -16,6 +19,7 @@ cw_pages_new (cairo_surface_t *surface, double paper_width,
   pages->paper_width = paper_width;
   pages->paper_height = paper_height;
   pages->title = pages->file_name = "";
+  pages->running = g_strdup ("");
   return pages;
 }
 
@@ -26,6 +30,7 @@ cw_pages_free (CwPages *pages)
   cairo_surface_destroy (pages->surface);
   g_clear_pointer (&pages->sections, g_hash_table_unref);
   g_free (pages->section);
+  g_free (pages->running);
   g_free (pages);
 }
 
@@ -43,12 +48,12 @@ draw_head_and_foot (const CwPages *pages)
   const double foot = pages->bottom + CW_PAGE_FOOT - 11;
   g_autofree char *count = page_count (pages);
 
-  cw_page_show_line (pages, CW_TYPE_RUNNING, pages->title, pages->left,
+  cw_page_show_line (pages, CW_TYPE_RUNNING, pages->running, pages->left,
                      CW_PAGE_MARGIN, half, CW_ALIGN_LEFT);
   cw_page_show_line (pages, CW_TYPE_RUNNING, pages->section, middle,
                      CW_PAGE_MARGIN, half, CW_ALIGN_RIGHT);
-  cw_page_rule (pages, pages->left, CW_PAGE_MARGIN + 14, pages->width, 0.5);
-  cw_page_rule (pages, pages->left, foot - 4, pages->width, 0.5);
+  cw_page_rule (pages, CW_PAGE_MARGIN + 14, 0.5);
+  cw_page_rule (pages, foot - 4, 0.5);
   cw_page_show_line (pages, CW_TYPE_RUNNING, pages->file_name, pages->left,
                      foot, half, CW_ALIGN_LEFT);
   cw_page_show_line (pages, CW_TYPE_RUNNING, count, middle, foot, half,
@@ -77,11 +82,24 @@ start_page (CwPages *pages)
 static void
 add_to_outline (const CwPages *pages)
 {
+  char y[G_ASCII_DTOSTR_BUF_SIZE];
+  g_ascii_formatd (y, sizeof y, "%.1f",
+                   pages->y > pages->top ? pages->y : 0);
   g_autofree char *place
-      = g_strdup_printf ("page=%u pos=[0 0]", pages->number);
+      = g_strdup_printf ("page=%u pos=[0 %s]", pages->number, y);
   cairo_pdf_surface_add_outline (pages->surface, CAIRO_PDF_OUTLINE_ROOT,
                                  pages->section, place,
                                  CAIRO_PDF_OUTLINE_FLAG_OPEN);
+}
+
+static void
+note_section (const CwPages *pages, const char *id)
+{
+  if (!pages->is_trial)
+    add_to_outline (pages);
+  else if (id && pages->sections)
+    g_hash_table_insert (pages->sections, g_strdup (id),
+                         GUINT_TO_POINTER (pages->number));
 }
 
 void
@@ -92,11 +110,21 @@ cw_pages_begin (CwPages *pages, const char *section, const char *id,
   g_free (pages->section);
   pages->section = g_strdup (section);
   start_page (pages);
-  if (!pages->is_trial)
-    add_to_outline (pages);
-  else if (id && pages->sections)
-    g_hash_table_insert (pages->sections, g_strdup (id),
-                         GUINT_TO_POINTER (pages->number));
+  note_section (pages, id);
+}
+
+void
+cw_pages_begin_here (CwPages *pages, const char *section, const char *id)
+{
+  if (pages->y <= pages->top || cw_pages_left (pages) < LEAST_BEGINNING)
+    {
+      cw_pages_begin (pages, section, id, FALSE);
+      return;
+    }
+  g_free (pages->section);
+  pages->section = g_strdup (section);
+  pages->y += 4 * CW_PAGE_STEP;
+  note_section (pages, id);
 }
 
 /* What follows a drawing on its side are tables: they read better upright. */

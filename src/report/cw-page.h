@@ -22,7 +22,7 @@
 
 G_BEGIN_DECLS
 
-#define CW_PAGE_MARGIN 42.0
+#define CW_PAGE_MARGIN 36.0
 #define CW_PAGE_HEAD 26.0     /* from the margin to the body */
 #define CW_PAGE_FOOT 24.0     /* from the body to the margin */
 #define CW_PAGE_STEP 6.0      /* every gap is a number of these */
@@ -38,6 +38,7 @@ typedef struct
   double y;                   /* where the next thing goes */
   guint number, n_pages;      /* from 1; n_pages is 0 in the trial */
   const char *title, *file_name;      /* project; foot; never NULL */
+  char *running;              /* at the left of the head */
   char *section;
   GHashTable *sections;       /* id → page number, from the trial */
   GCancellable *cancellable;
@@ -52,6 +53,9 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwPages, cw_pages_free)
  * cw_pages_number_of() and for the outline. */
 void cw_pages_begin (CwPages *pages, const char *section, const char *id,
                      gboolean is_turned);
+/* The same, but lower on this page when a good part of it is left. */
+void cw_pages_begin_here (CwPages *pages, const char *section,
+                          const char *id);
 /* A further page of the same section. */
 void cw_pages_continue (CwPages *pages);
 /* Shows the last page. */

@@ -2,6 +2,7 @@
  *
  * An elevation: its drawing to a named scale, then what stands on it.
  */
+#include "cw-display-items.h"
 #include "cw-elevation-drawing.h"
 #include "cw-i18n.h"
 #include "cw-painter.h"
@@ -9,10 +10,11 @@
 
 #define POINTS_PER_MM (72 / 25.4)
 
-/* Room round the wall for dimension chains, levels and their figures. */
+/* Room round the wall for dimension chains and for the lines of levels; the
+ * figures of levels come to it by their width. */
 #define ROOM_LEFT 56.0
 #define ROOM_BOTTOM 56.0
-#define ROOM_RIGHT 96.0
+#define ROOM_RIGHT 40.0
 #define ROOM_TOP 12.0
 
 /* What stands above and below the drawing on its page: the heading with its
@@ -26,7 +28,33 @@ typedef struct
   double ratio;
   const char *label;
   double width, height;     /* of the wall, mm */
+  double room_right;
 } Fit;
+
+/* The widest figure of a level. All levels are asked for: at the scale that
+ * is chosen some may be left out. */
+static double
+level_width (const CwPapers *papers, const CwWallTakeoff *wall)
+{
+  g_autoptr (CwDisplayList) list = cw_elevation_drawing (
+      wall, CW_LAYER_LEVELS, &papers->options->style, 1e-6);
+  double most = 0;
+  for (gsize i = 0; i < cw_display_list_length (list); i++)
+    {
+      const CwDisplayItem *item = cw_display_list_item (list, i);
+      int width;
+      if (item->kind != CW_SHAPE_OP_TEXT)
+        continue;
+      g_autoptr (PangoLayout) layout = cw_page_layout (
+          papers->pages, CW_TYPE_SMALL,
+          cw_display_list_string (list,
+                                  cw_display_list_text (list, item)->text),
+          -1, CW_ALIGN_LEFT);
+      pango_layout_get_size (layout, &width, NULL);
+      most = MAX (most, (double) width / PANGO_SCALE);
+    }
+  return most;
+}
 
 static double
 fit_on (const CwPapers *papers, const Fit *fit, gboolean is_turned,
@@ -36,7 +64,7 @@ fit_on (const CwPapers *papers, const Fit *fit, gboolean is_turned,
   const double across = is_turned ? pages->paper_height : pages->paper_width;
   const double up = is_turned ? pages->paper_width : pages->paper_height;
   const double width
-      = across - 2 * CW_PAGE_MARGIN - ROOM_LEFT - ROOM_RIGHT;
+      = across - 2 * CW_PAGE_MARGIN - ROOM_LEFT - fit->room_right;
   const double height = up - 2 * CW_PAGE_MARGIN - CW_PAGE_HEAD - CW_PAGE_FOOT
                         - ROOM_HEADING - ROOM_BELOW - ROOM_TOP - ROOM_BOTTOM;
   return cw_named_scale_that_fits (papers->options->style.units, fit->width,
@@ -45,11 +73,12 @@ fit_on (const CwPapers *papers, const Fit *fit, gboolean is_turned,
 
 /* Upright unless the wall can be drawn larger on a page on its side. */
 static Fit
-fit_wall (const CwPapers *papers, const CwBox *box)
+fit_wall (const CwPapers *papers, const CwWallTakeoff *wall, const CwBox *box)
 {
   const char *turned_label;
   Fit fit = { .width = (double) cw_box_width (box) / CW_NM_PER_MM,
-              .height = (double) cw_box_height (box) / CW_NM_PER_MM };
+              .height = (double) cw_box_height (box) / CW_NM_PER_MM,
+              .room_right = ROOM_RIGHT + level_width (papers, wall) };
   fit.ratio = fit_on (papers, &fit, FALSE, &fit.label);
   const double turned = fit_on (papers, &fit, TRUE, &turned_label);
   if (turned < fit.ratio)
@@ -68,7 +97,8 @@ add_drawing (const CwPapers *papers, const CwWallTakeoff *wall,
   CwPages *pages = papers->pages;
   const double scale = POINTS_PER_MM / fit->ratio;
   const double spare
-      = pages->width - ROOM_LEFT - ROOM_RIGHT - fit->width * scale;
+      = pages->width - ROOM_LEFT - fit->room_right
+        - fit->width * scale;
   const double left = pages->left + ROOM_LEFT + MAX (0, spare / 2);
   const double base = pages->y + ROOM_TOP + fit->height * scale;
   const CwPaint paint
@@ -137,14 +167,15 @@ begin (const CwPapers *papers, const CwElevation *elevation,
   cw_page_add_heading (papers->pages, CW_TYPE_HEADING, title, 0);
 }
 
-/* On its side the page has no room left for tables that read upright. */
+/* Short tables may stand under a drawing on its side; long ones read better
+ * upright. */
 static void
 add_tables (const CwPapers *papers, const CwWallTakeoff *wall)
 {
-  if (papers->pages->is_turned)
-    cw_pages_continue (papers->pages);
   cw_papers_add_wall_openings (papers, wall->wall);
   cw_papers_add_stub_outs (papers, wall->wall);
+  if (papers->pages->is_turned)
+    cw_pages_continue (papers->pages);
   cw_papers_add_wall_quantities (papers, wall);
   cw_papers_add_pieces (papers, wall->layout);
 }
@@ -162,7 +193,7 @@ cw_papers_add_elevation (const CwPapers *papers, const CwWallTakeoff *wall)
       return;
     }
   const CwBox box = cw_region_box (wall->wall->outline);
-  const Fit fit = fit_wall (papers, &box);
+  const Fit fit = fit_wall (papers, wall, &box);
   begin (papers, elevation, fit.is_turned);
   add_figures (papers, wall);
   add_drawing (papers, wall, &box, &fit);

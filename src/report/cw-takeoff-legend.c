@@ -121,6 +121,10 @@ draw_swatch (const CwPages *pages, CwStyle style, gboolean is_line, double x)
       cw_display_list_close (list);
     }
   cw_display_list_end (list);
+  if (style == CW_STYLE_OPENING)
+    cw_display_list_add_text_in (list, CW_STYLE_OPENING_MARK, NULL,
+                                 SWATCH_WIDTH / 2, SWATCH_HEIGHT / 2, 0,
+                                 SWATCH_WIDTH, SWATCH_HEIGHT, _("W1"));
   cairo_save (pages->cr);
   cairo_rectangle (pages->cr, x - 1, pages->y - 1, SWATCH_WIDTH + 2,
                    SWATCH_HEIGHT + 2);

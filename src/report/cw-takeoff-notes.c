@@ -158,6 +158,21 @@ has_step (const CwTakeoff *takeoff, CwTradeStep step)
   return FALSE;
 }
 
+/* How the panels used were counted, and so whether fewer might do. */
+static void
+add_panel_rule (const CwPapers *papers)
+{
+  const CwQuantity *stock
+      = cw_takeoff_quantity (papers->takeoff, NULL, "panel.stock");
+  if (!stock)
+    return;
+  g_autofree char *count = cw_papers_amount (papers, stock->amount, "");
+  g_autofree char *text = g_strdup_printf (
+      C_ ("panels used: number. rule", "%s: %s. %s"),
+      _(stock->type->label), count, _(stock->type->help));
+  cw_page_add_item (papers->pages, "+", text);
+}
+
 void
 cw_papers_add_cover (const CwPapers *papers)
 {
@@ -170,10 +185,11 @@ cw_papers_add_cover (const CwPapers *papers)
                     _("Not covered: framing, sheathing, flashings, the "
                       "windows and doors themselves, soffits, roofing, "
                       "scaffolding, hoists, disposal and taxes."));
-  if (!has_step (papers->takeoff, CW_STEP_LABOUR))
-    cw_page_add_item (papers->pages, "–", _("Not covered: labour."));
-  if (!has_step (papers->takeoff, CW_STEP_COST))
-    cw_page_add_item (papers->pages, "–", _("Not covered: prices."));
+  add_panel_rule (papers);
+  if (!has_step (papers->takeoff, CW_STEP_LABOUR)
+      && !has_step (papers->takeoff, CW_STEP_COST))
+    cw_page_add_item (papers->pages, "–",
+                      _("Labour and prices are not worked out."));
   for (gsize i = 0; i < cw_list_length (project->buildups); i++)
     add_lacking_layers (papers, cw_list_at (project->buildups, i));
   for (gsize i = 0; i < cw_list_length (project->elevations); i++)

@@ -15,14 +15,14 @@ typedef struct
 } Line;
 
 static const CwTableColumn columns[] = {
-  { N_ ("Mark"), 13, CW_ALIGN_LEFT, CW_TYPE_STRONG },
-  { N_ ("Kind"), 13, CW_ALIGN_LEFT, CW_TYPE_BODY },
-  { N_ ("Count"), 7, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Rough width × height"), 19, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Head, rise"), 16, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Mark"), 10, CW_ALIGN_LEFT, CW_TYPE_STRONG },
+  { N_ ("Kind"), 11, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Count"), 9, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Width × height"), 20, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Head, rise"), 26, CW_ALIGN_LEFT, CW_TYPE_BODY },
   { N_ ("Reveal"), 10, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Area of one"), 12, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("On elevations"), 20, CW_ALIGN_LEFT, CW_TYPE_SMALL },
+  { N_ ("Area"), 12, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("On elevations"), 24, CW_ALIGN_LEFT, CW_TYPE_SMALL },
 };
 
 static void
@@ -132,8 +132,12 @@ cw_papers_add_openings (const CwPapers *papers)
   g_ptr_array_sort (lines, compare_lines);
   for (guint i = 0; i < lines->len; i++)
     add_line (papers, table, lines->pdata[i]);
-  cw_pages_begin (papers->pages, _("Opening schedule"), "openings", FALSE);
+  cw_pages_begin_here (papers->pages, _("Opening schedule"), "openings");
   cw_page_add_heading (papers->pages, CW_TYPE_HEADING, _("Opening schedule"),
                        60);
+  cw_page_add_text (papers->pages, CW_TYPE_SMALL,
+                    _("Rough sizes; the area is that of one opening. Sizes "
+                      "that the makers of windows and doors need are theirs "
+                      "to say."));
   cw_pages_add_table (papers->pages, table);
 }

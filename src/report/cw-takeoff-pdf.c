@@ -60,8 +60,9 @@ set_metadata (cairo_surface_t *surface, const CwProject *project)
   g_autofree char *title = g_strdup_printf (
       C_ ("document title", "%s: takeoff"), title_of (project));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, title);
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_AUTHOR,
-                                  info->estimator);
+  if (*info->estimator)
+    cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_AUTHOR,
+                                    info->estimator);
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT,
                                   _("Takeoff of panel cladding"));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATOR,
@@ -75,8 +76,8 @@ write_papers (const CwPapers *papers)
 {
   const GPtrArray *walls = papers->takeoff->walls;
   cw_papers_add_summary (papers);
-  cw_papers_add_quantities (papers);
   cw_papers_add_openings (papers);
+  cw_papers_add_quantities (papers);
   for (guint i = 0; i < walls->len; i++)
     {
       if (cw_pages_is_stopped (papers->pages))
@@ -84,6 +85,22 @@ write_papers (const CwPapers *papers)
       cw_papers_add_elevation (papers, walls->pdata[i]);
     }
   cw_pages_end (papers->pages);
+}
+
+/* "Fennel House · 2026-031 · revision A" */
+static char *
+running_head (const CwProject *project)
+{
+  const CwInfo *info = (const CwInfo *) project->info;
+  GString *head = g_string_new (title_of (project));
+  if (*info->number)
+    g_string_append_printf (head, "  ·  %s", info->number);
+  if (*info->revision)
+    {
+      g_string_append (head, "  ·  ");
+      g_string_append_printf (head, _("revision %s"), info->revision);
+    }
+  return g_string_free (head, FALSE);
 }
 
 static CwPages *
@@ -100,6 +117,8 @@ pages_for (const CwTakeoff *takeoff, const CwTakeoffPdfOptions *options,
   pages->title = title_of (takeoff->project);
   pages->file_name = options->file_name ? options->file_name : "";
   pages->cancellable = cancellable;
+  g_free (pages->running);
+  pages->running = running_head (takeoff->project);
   return pages;
 }
 

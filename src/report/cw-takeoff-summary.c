@@ -13,9 +13,10 @@ static const CwTableColumn fact_columns[] = {
 };
 
 static const CwTableColumn key_columns[] = {
-  { N_ ("Quantity"), 50, CW_ALIGN_LEFT, CW_TYPE_BODY },
-  { N_ ("Amount"), 25, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("To order"), 25, CW_ALIGN_RIGHT, CW_TYPE_STRONG },
+  { "", 16, CW_ALIGN_LEFT, CW_TYPE_LABEL },
+  { N_ ("Quantity"), 44, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Amount"), 20, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("To order"), 20, CW_ALIGN_RIGHT, CW_TYPE_STRONG },
 };
 
 static const CwTableColumn wall_columns[] = {
@@ -97,6 +98,24 @@ is_key (const CwQuantity *quantity)
          || g_strv_contains (keys, quantity->type->key);
 }
 
+/* The step stands beside its first line. What is ordered is said once: as so
+ * many bags, not as a bare number of them too. */
+static void
+add_key_quantity (const CwPapers *papers, CwTable *table,
+                  const CwQuantity *quantity, gboolean is_first)
+{
+  const gboolean is_package
+      = isfinite (quantity->order_amount) && !*quantity->type->unit;
+  cw_table_add_cell (
+      table, is_first ? _(cw_trade_step_label (quantity->type->step)) : "");
+  cw_table_take_cell (table, cw_papers_label (quantity));
+  cw_table_take_cell (table, is_package
+                                 ? g_strdup ("")
+                                 : cw_papers_amount (papers, quantity->amount,
+                                                     quantity->type->unit));
+  cw_table_take_cell (table, cw_papers_order (papers, quantity));
+}
+
 static void
 add_key_quantities (const CwPapers *papers)
 {
@@ -109,14 +128,9 @@ add_key_quantities (const CwPapers *papers)
       const CwQuantity *quantity = quantities->pdata[i];
       if (!is_key (quantity))
         continue;
-      if ((int) quantity->type->step != step)
-        cw_table_add_group (
-            table, _(cw_trade_step_label (quantity->type->step)));
+      add_key_quantity (papers, table, quantity,
+                        (int) quantity->type->step != step);
       step = (int) quantity->type->step;
-      cw_table_take_cell (table, cw_papers_label (quantity));
-      cw_table_take_cell (table, cw_papers_amount (papers, quantity->amount,
-                                                   quantity->type->unit));
-      cw_table_take_cell (table, cw_papers_order (papers, quantity));
     }
   cw_papers_add_titled_table (papers, _("Key quantities"), table);
 }

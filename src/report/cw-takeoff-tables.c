@@ -18,17 +18,19 @@ static const CwTableColumn stub_out_columns[] = {
   { N_ ("Stub-out"), 18, CW_ALIGN_LEFT, CW_TYPE_STRONG },
   { N_ ("Trade"), 20, CW_ALIGN_LEFT, CW_TYPE_BODY },
   { N_ ("Size"), 24, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Centre from the left"), 21, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Centre above the base"), 21, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("From the left"), 21, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Above the base"), 21, CW_ALIGN_RIGHT, CW_TYPE_BODY },
 };
 
-static const CwTableColumn piece_columns[] = {
-  { N_ ("Piece"), 14, CW_ALIGN_LEFT, CW_TYPE_STRONG },
-  { N_ ("Kind"), 14, CW_ALIGN_LEFT, CW_TYPE_BODY },
-  { N_ ("Blank, width × height"), 24, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Area"), 14, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Cuts"), 34, CW_ALIGN_LEFT, CW_TYPE_BODY },
-};
+/* Two pieces a row: there are many, and little is said of each. */
+#define PIECE_COLUMNS                                                         \
+  { N_ ("Piece"), 9, CW_ALIGN_LEFT, CW_TYPE_STRONG },                         \
+  { N_ ("Width"), 15, CW_ALIGN_RIGHT, CW_TYPE_BODY },                         \
+  { N_ ("Height"), 15, CW_ALIGN_RIGHT, CW_TYPE_BODY },                        \
+  { N_ ("Area"), 12, CW_ALIGN_RIGHT, CW_TYPE_BODY },                          \
+  { N_ ("Cut"), 25, CW_ALIGN_LEFT, CW_TYPE_SMALL }
+
+static const CwTableColumn piece_columns[] = { PIECE_COLUMNS, PIECE_COLUMNS };
 
 void
 cw_papers_add_wall_openings (const CwPapers *papers, const CwWall *wall)
@@ -80,14 +82,8 @@ cw_papers_add_stub_outs (const CwPapers *papers, const CwWall *wall)
       cw_table_take_cell (table,
                           cw_papers_length (papers, it->y - box.bottom));
     }
-  cw_papers_add_titled_table (papers, _("Stub-outs"), table);
+  cw_papers_add_titled_table (papers, _("Stub-outs, by their centres"), table);
 }
-
-static const char *const kind_labels[] = {
-  [CW_PIECE_WHOLE] = N_ ("whole"),
-  [CW_PIECE_RASPED] = N_ ("rasped"),
-  [CW_PIECE_CUT] = N_ ("cut"),
-};
 
 static const struct
 {
@@ -100,11 +96,14 @@ static const struct
 };
 
 static char *
-cuts_text (CwCutFlags cuts)
+cuts_text (const CwPiece *piece)
 {
-  GString *text = g_string_new (NULL);
+  if (piece->kind == CW_PIECE_WHOLE)
+    return g_strdup (_("whole"));
+  GString *text
+      = g_string_new (piece->kind == CW_PIECE_RASPED ? _("rasped") : NULL);
   for (guint i = 0; i < G_N_ELEMENTS (cut_labels); i++)
-    if (cuts & cut_labels[i].flag)
+    if (piece->cuts & cut_labels[i].flag)
       g_string_append_printf (text, "%s%s", text->len ? ", " : "",
                               _(cut_labels[i].label));
   return g_string_free (text, FALSE);
@@ -115,12 +114,12 @@ add_piece (const CwPapers *papers, CwTable *table, const CwPiece *piece)
 {
   cw_table_take_cell (
       table, g_strdup_printf ("%u-%u", piece->course, piece->number));
-  cw_table_add_cell (table, _(kind_labels[piece->kind]));
-  cw_table_take_cell (table,
-                      cw_papers_size (papers, cw_box_width (&piece->box),
-                                      cw_box_height (&piece->box)));
+  cw_table_take_cell (
+      table, cw_papers_length (papers, cw_box_width (&piece->box)));
+  cw_table_take_cell (
+      table, cw_papers_length (papers, cw_box_height (&piece->box)));
   cw_table_take_cell (table, cw_papers_amount (papers, piece->area, "m²"));
-  cw_table_take_cell (table, cuts_text (piece->cuts));
+  cw_table_take_cell (table, cuts_text (piece));
 }
 
 void
@@ -128,13 +127,7 @@ cw_papers_add_pieces (const CwPapers *papers, const CwLayout *layout)
 {
   g_autoptr (CwTable) table
       = cw_table_new (piece_columns, G_N_ELEMENTS (piece_columns));
-  for (guint i = 0; i < layout->courses->len; i++)
-    {
-      const CwCourse *course = &g_array_index (layout->courses, CwCourse, i);
-      for (guint j = 0; j < course->n_pieces; j++)
-        add_piece (papers, table,
-                   &g_array_index (layout->pieces, CwPiece,
-                                   course->first_piece + j));
-    }
-  cw_papers_add_titled_table (papers, _("Pieces, course by course"), table);
+  for (guint i = 0; i < layout->pieces->len; i++)
+    add_piece (papers, table, &g_array_index (layout->pieces, CwPiece, i));
+  cw_papers_add_titled_table (papers, _("Pieces by course, each with its blank"), table);
 }

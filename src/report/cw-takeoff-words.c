@@ -7,6 +7,17 @@
 #include "cw-i18n.h"
 #include "cw-takeoff-papers.h"
 
+/* A figure and its unit, feet and inches: they stay on one line. */
+static char *
+unbroken (char *text)
+{
+  char **parts = g_strsplit (text, " ", -1);
+  char *joined = g_strjoinv ("\302\240", parts);
+  g_strfreev (parts);
+  g_free (text);
+  return joined;
+}
+
 char *
 cw_papers_amount (const CwPapers *papers, double amount, const char *unit)
 {
@@ -14,7 +25,7 @@ cw_papers_amount (const CwPapers *papers, double amount, const char *unit)
   const CwShownAmount shown = cw_text_style_amount (style, amount, unit);
   g_autofree char *number
       = cw_text_style_number (style, shown.value, shown.decimals);
-  return *shown.unit ? g_strdup_printf ("%s %s", number, shown.unit)
+  return *shown.unit ? unbroken (g_strdup_printf ("%s %s", number, shown.unit))
                      : g_steal_pointer (&number);
 }
 
@@ -76,15 +87,15 @@ cw_papers_label (const CwQuantity *quantity)
 char *
 cw_papers_length (const CwPapers *papers, CwLength length)
 {
-  return cw_length_format (length, &papers->options->style);
+  return unbroken (cw_length_format (length, &papers->options->style));
 }
 
 char *
 cw_papers_size (const CwPapers *papers, CwLength width, CwLength height)
 {
-  g_autofree char *across
-      = cw_length_format_dimension (width, &papers->options->style);
-  g_autofree char *up = cw_length_format (height, &papers->options->style);
+  g_autofree char *across = unbroken (
+      cw_length_format_dimension (width, &papers->options->style));
+  g_autofree char *up = cw_papers_length (papers, height);
   return g_strdup_printf ("%s × %s", across, up);
 }
 
