@@ -23,6 +23,8 @@ void cw_draw_numbers (const CwLayerDrawing *drawing);
 void cw_draw_dimensions (const CwLayerDrawing *drawing);
 void cw_draw_levels (const CwLayerDrawing *drawing);
 
+/* "3-2": course and piece. (transfer full) */
+char *cw_draw_piece_id (const CwPiece *piece);
 void cw_draw_piece (CwDisplayList *list, CwStyle style, const char *id,
                     const CwPiece *piece);
 

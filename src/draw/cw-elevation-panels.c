@@ -17,8 +17,8 @@ cw_draw_piece (CwDisplayList *list, CwStyle style, const char *id,
     cw_display_list_add_box (list, style, id, &piece->box);
 }
 
-static char *
-piece_id (const CwPiece *piece)
+char *
+cw_draw_piece_id (const CwPiece *piece)
 {
   return g_strdup_printf ("%u-%u", piece->course, piece->number);
 }
@@ -34,26 +34,7 @@ cw_draw_panels (const CwLayerDrawing *drawing)
         const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
         if (piece->kind != kind)
           continue;
-        g_autofree char *id = piece_id (piece);
+        g_autofree char *id = cw_draw_piece_id (piece);
         cw_draw_piece (drawing->list, piece_styles[kind], id, piece);
       }
-}
-
-void
-cw_draw_numbers (const CwLayerDrawing *drawing)
-{
-  const double mm = CW_NM_PER_MM;
-  const GArray *pieces = drawing->layout->pieces;
-  for (guint i = 0; i < pieces->len; i++)
-    {
-      const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
-      const CwBox *box = &piece->box;
-      g_autofree char *id = piece_id (piece);
-      cw_display_list_add_text_in (
-          drawing->list, CW_STYLE_PIECE_NUMBER, id,
-          ((double) box->left + (double) box->right) / 2 / mm,
-          ((double) box->bottom + (double) box->top) / 2 / mm, 0,
-          0.9 * (double) cw_box_width (box) / mm,
-          0.9 * (double) cw_box_height (box) / mm, id);
-    }
 }

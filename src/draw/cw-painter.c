@@ -183,14 +183,22 @@ set_font (const Painting *painting, const CwStyleValues *style, double size)
   pango_font_description_free (font);
 }
 
+static double
+least_text (const Painting *painting)
+{
+  return painting->paint->least_text > 0 ? painting->paint->least_text
+                                         : LEAST_TEXT;
+}
+
 /* The size at which the words fit their room; 0 when they cannot be read. */
 static double
 fitting_size (const Painting *painting, const CwDisplayText *text,
               const CwStyleValues *style, double size)
 {
   int width, height;
+  const double least = least_text (painting);
   if (text->room_width <= 0)
-    return size >= LEAST_TEXT ? size : 0;
+    return size >= least ? size : 0;
   set_font (painting, style, size);
   pango_layout_get_pixel_size (painting->layout, &width, &height);
   const double across
@@ -198,7 +206,7 @@ fitting_size (const Painting *painting, const CwDisplayText *text,
   const double up
       = text->room_height * painting->paint->scale / MAX (height, 1);
   const double fitting = size * MIN (1, MIN (across, up));
-  return fitting >= LEAST_TEXT ? fitting : 0;
+  return fitting >= least ? fitting : 0;
 }
 
 static void
@@ -218,6 +226,18 @@ show_text (const Painting *painting, const CwDisplayText *text)
   cairo_new_path (cr);
 }
 
+/* A page has no pixels to round letters to. */
+static PangoLayout *
+new_layout (cairo_t *cr)
+{
+  PangoLayout *layout = pango_cairo_create_layout (cr);
+  if (cairo_surface_get_type (cairo_get_target (cr))
+      == CAIRO_SURFACE_TYPE_PDF)
+    pango_context_set_round_glyph_positions (
+        pango_layout_get_context (layout), FALSE);
+  return layout;
+}
+
 static void
 paint_text (Painting *painting, const CwDisplayItem *item,
             const CwStyleValues *style)
@@ -227,10 +247,10 @@ paint_text (Painting *painting, const CwDisplayItem *item,
       = painting->paint->text_scale > 0 ? painting->paint->text_scale : 1;
   /* A room that is too small even for a letter needs no measuring. */
   if (text->room_width > 0
-      && text->room_height * painting->paint->scale < LEAST_TEXT)
+      && text->room_height * painting->paint->scale < least_text (painting))
     return;
   if (!painting->layout)
-    painting->layout = pango_cairo_create_layout (painting->cr);
+    painting->layout = new_layout (painting->cr);
   pango_layout_set_text (
       painting->layout, cw_display_list_string (painting->list, text->text),
       -1);

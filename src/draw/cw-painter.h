@@ -16,12 +16,13 @@ typedef struct
   double x, y;                /* where the wall's origin comes to lie, context units, y down */
   CwPalette palette;
   double text_scale;          /* 1: the style's sizes; for the user's font scale */
+  double least_text;          /* no text smaller than this, context units; 0: 5 */
   const char *only_id;        /* (nullable): paint just what has that id */
 } CwPaint;
 
 /* Paints what meets the clip. Hatches get a flat tone where their spacing
  * falls under 3 context units; texts are left out where they would not be
- * readable (under 5 context units high). */
+ * readable (under @least_text). */
 void cw_paint (cairo_t *cr, const CwDisplayList *list, const CwPaint *paint);
 
 G_END_DECLS

@@ -34,7 +34,7 @@ static const Recipe recipes[CW_N_STYLES] = {
   [CW_STYLE_PIECE_CUT] = { "piece-cut", CW_TONE_CUT, CW_TONE_SOFT, 0.5,
                            .hatch = CW_HATCH_RISING },
   [CW_STYLE_PIECE_NUMBER]
-  = { "piece-number", CW_TONE_NONE, CW_TONE_INK, .text = 7 },
+  = { "piece-number", CW_TONE_NONE, CW_TONE_INK, .text = 8 },
   [CW_STYLE_JOINT_BED] = { "joint-bed", CW_TONE_NONE, CW_TONE_SOFT, 0.7 },
   [CW_STYLE_JOINT_HEAD]
   = { "joint-head", CW_TONE_NONE, CW_TONE_SOFT, 0.7, { 4, 2 } },

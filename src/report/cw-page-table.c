@@ -4,6 +4,7 @@
 #include "cw-i18n.h"
 
 #define GUTTER 12.0           /* between columns */
+#define SHORT_TABLE 6
 #define PAD (CW_PAGE_STEP / 3)  /* over and under a row's text */
 
 typedef struct
@@ -233,15 +234,29 @@ link_row (const CwPages *pages, const Row *row, double height)
   cairo_tag_end (pages->cr, CAIRO_TAG_LINK);
 }
 
+/* A row whose first cell is empty goes on with what the one above says. */
+static double
+rule_from (const CwPages *pages, const CwTable *table, guint index)
+{
+  const Row *next = index + 1 < table->rows->len
+                        ? table->rows->pdata[index + 1]
+                        : NULL;
+  double x, width;
+  column_place (pages, table, 1, &x, &width);
+  return next && *(const char *) next->cells->pdata[0] == '\0' ? x
+                                                               : pages->left;
+}
+
 static void
-show_row (CwPages *pages, const CwTable *table, const Row *row,
+show_row (CwPages *pages, const CwTable *table, guint index,
           const SetRow *set)
 {
+  const Row *row = table->rows->pdata[index];
   const CwType group = CW_TYPE_STRONG;
   link_row (pages, row, set->height);
   show_cells (pages, table, set, row->is_group ? &group : NULL);
   pages->y += set->height;
-  cw_page_hairline (pages, pages->y);
+  cw_page_hairline (pages, rule_from (pages, table, index), pages->y);
 }
 
 /* What has to stand together with row @index: a group with its first row. */
@@ -273,7 +288,7 @@ add_row_to_pages (CwPages *pages, const CwTable *table, guint index)
   else if (row->is_group)
     pages->y += CW_PAGE_STEP;
   SetRow set = set_row (pages, table, row);
-  show_row (pages, table, row, &set);
+  show_row (pages, table, index, &set);
   g_ptr_array_unref (set.layouts);
 }
 
@@ -285,12 +300,15 @@ head_height (const CwPages *pages, const CwTable *table)
   return head.height;
 }
 
+/* A short table is not parted at all. */
 double
 cw_table_first_height (const CwPages *pages, const CwTable *table)
 {
-  return table->rows->len == 0
-             ? 0
-             : head_height (pages, table) + height_kept (pages, table, 0);
+  const guint n = table->rows->len <= SHORT_TABLE ? table->rows->len : 1;
+  double height = head_height (pages, table);
+  for (guint i = 0; i < n; i++)
+    height += height_kept (pages, table, i);
+  return MIN (height, (pages->bottom - pages->top) / 2);
 }
 
 void

@@ -43,6 +43,9 @@ cw_page_layout (const CwPages *pages, CwType type, const char *text,
                 double width, CwAlign align)
 {
   PangoLayout *layout = pango_cairo_create_layout (pages->cr);
+  /* A page has no pixels to round letters to. */
+  pango_context_set_round_glyph_positions (pango_layout_get_context (layout),
+                                           FALSE);
   set_type (layout, type);
   pango_layout_set_text (layout, text, -1);
   pango_layout_set_alignment (layout, alignments[align]);
@@ -158,13 +161,14 @@ cw_page_add_space (CwPages *pages, double steps)
 }
 
 static void
-draw_rule (const CwPages *pages, double y, double weight, CwTone tone)
+draw_rule (const CwPages *pages, double x, double y, double weight,
+           CwTone tone)
 {
   if (pages->is_trial)
     return;
   set_tone (pages->cr, tone);
   cairo_set_line_width (pages->cr, weight);
-  cairo_move_to (pages->cr, pages->left, y);
+  cairo_move_to (pages->cr, x, y);
   cairo_line_to (pages->cr, pages->left + pages->width, y);
   cairo_stroke (pages->cr);
 }
@@ -172,11 +176,11 @@ draw_rule (const CwPages *pages, double y, double weight, CwTone tone)
 void
 cw_page_rule (const CwPages *pages, double y, double weight)
 {
-  draw_rule (pages, y, weight, CW_TONE_SOFT);
+  draw_rule (pages, pages->left, y, weight, CW_TONE_SOFT);
 }
 
 void
-cw_page_hairline (const CwPages *pages, double y)
+cw_page_hairline (const CwPages *pages, double x, double y)
 {
-  draw_rule (pages, y, 0.3, CW_TONE_FAINT);
+  draw_rule (pages, x, y, 0.3, CW_TONE_FAINT);
 }

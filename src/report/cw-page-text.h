@@ -45,8 +45,8 @@ void cw_page_add_heading (CwPages *pages, CwType type, const char *text,
                           double with);
 void cw_page_add_space (CwPages *pages, double steps);
 
-/* Lines across: under heads, and the fainter ones between rows. */
+/* Lines across: under heads, and the fainter ones between rows, from @x on. */
 void cw_page_rule (const CwPages *pages, double y, double weight);
-void cw_page_hairline (const CwPages *pages, double y);
+void cw_page_hairline (const CwPages *pages, double x, double y);
 
 G_END_DECLS

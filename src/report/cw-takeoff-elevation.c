@@ -19,8 +19,11 @@
 
 /* What stands above and below the drawing on its page: the heading with its
  * line of figures, the scale bar and the legend. */
-#define ROOM_HEADING 58.0
-#define ROOM_BELOW 92.0
+#define ROOM_HEADING 44.0
+#define ROOM_BELOW 80.0
+
+/* Points: what cannot be written so large is in the tables. */
+#define LEAST_TEXT 8.0
 
 typedef struct
 {
@@ -106,7 +109,8 @@ add_drawing (const CwPapers *papers, const CwWallTakeoff *wall,
           .x = left - (double) box->left / CW_NM_PER_MM * scale,
           .y = base + (double) box->bottom / CW_NM_PER_MM * scale,
           .palette = CW_PALETTE_PAPER,
-          .text_scale = 1 };
+          .text_scale = 1,
+          .least_text = LEAST_TEXT };
   if (!pages->is_trial)
     {
       g_autoptr (CwDisplayList) list = cw_elevation_drawing (

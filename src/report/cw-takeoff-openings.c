@@ -17,12 +17,12 @@ typedef struct
 static const CwTableColumn columns[] = {
   { N_ ("Mark"), 10, CW_ALIGN_LEFT, CW_TYPE_STRONG },
   { N_ ("Kind"), 11, CW_ALIGN_LEFT, CW_TYPE_BODY },
-  { N_ ("Count"), 9, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Width × height"), 20, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Head, rise"), 26, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Count"), 8, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Width × height"), 25, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Head, rise"), 24, CW_ALIGN_LEFT, CW_TYPE_BODY },
   { N_ ("Reveal"), 10, CW_ALIGN_RIGHT, CW_TYPE_BODY },
   { N_ ("Area"), 12, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("On elevations"), 24, CW_ALIGN_LEFT, CW_TYPE_SMALL },
+  { N_ ("On elevations"), 20, CW_ALIGN_LEFT, CW_TYPE_SMALL },
 };
 
 static void

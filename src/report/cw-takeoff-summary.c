@@ -167,9 +167,17 @@ add_walls (const CwPapers *papers)
   const CwList *elevations = papers->takeoff->project->elevations;
   g_autoptr (CwTable) table
       = cw_table_new (wall_columns, G_N_ELEMENTS (wall_columns));
+  gboolean are_single = TRUE;
   for (gsize i = 0; i < cw_list_length (elevations); i++)
-    add_wall_row (papers, table, cw_list_at (elevations, i));
-  cw_papers_add_titled_table (papers, _("Elevations, each of one such wall"),
+    {
+      const CwElevation *elevation = cw_list_at (elevations, i);
+      add_wall_row (papers, table, elevation);
+      are_single = are_single && elevation->count == 1;
+    }
+  cw_papers_add_titled_table (papers,
+                              are_single
+                                  ? _("Elevations")
+                                  : _("Elevations, figures of one such wall"),
                               table);
 }
 

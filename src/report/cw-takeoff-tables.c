@@ -24,11 +24,11 @@ static const CwTableColumn stub_out_columns[] = {
 
 /* Two pieces a row: there are many, and little is said of each. */
 #define PIECE_COLUMNS                                                         \
-  { N_ ("Piece"), 9, CW_ALIGN_LEFT, CW_TYPE_STRONG },                         \
-  { N_ ("Width"), 15, CW_ALIGN_RIGHT, CW_TYPE_BODY },                         \
-  { N_ ("Height"), 15, CW_ALIGN_RIGHT, CW_TYPE_BODY },                        \
-  { N_ ("Area"), 12, CW_ALIGN_RIGHT, CW_TYPE_BODY },                          \
-  { N_ ("Cut"), 25, CW_ALIGN_LEFT, CW_TYPE_SMALL }
+  { N_ ("Piece"), 10, CW_ALIGN_LEFT, CW_TYPE_STRONG },                         \
+  { N_ ("Width"), 18, CW_ALIGN_RIGHT, CW_TYPE_SMALL },                        \
+  { N_ ("Height"), 18, CW_ALIGN_RIGHT, CW_TYPE_SMALL },                       \
+  { N_ ("Area"), 15, CW_ALIGN_RIGHT, CW_TYPE_SMALL },                         \
+  { N_ ("Cut"), 24, CW_ALIGN_LEFT, CW_TYPE_SMALL }
 
 static const CwTableColumn piece_columns[] = { PIECE_COLUMNS, PIECE_COLUMNS };
 
@@ -90,7 +90,7 @@ static const struct
   CwCutFlags flag;
   const char *label;
 } cut_labels[] = {
-  { CW_CUT_LENGTH, N_ ("to length") }, { CW_CUT_HEIGHT, N_ ("to height") },
+  { CW_CUT_LENGTH, N_ ("length") }, { CW_CUT_HEIGHT, N_ ("height") },
   { CW_CUT_NOTCH, N_ ("notch") },      { CW_CUT_RAKE, N_ ("rake") },
   { CW_CUT_CURVE, N_ ("curve") },      { CW_CUT_HOLE, N_ ("hole") },
 };
