@@ -107,6 +107,46 @@ test_into_folder (Fixture *fixture, gconstpointer data)
   g_assert_true (g_str_has_prefix (table, "key,scope,"));
 }
 
+/* Whole, and named for the project in its footer. */
+static void
+test_pdf (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, "files/good/example.cladwright",
+                        "a.cladwright"));
+  g_autoptr (TakeoffRun) run = TAKEOFF_RUN (fixture->folder, "--pdf", "a.pdf",
+                                            "--csv", "a.csv", "a.cladwright");
+  assert_ran (run, 0, "", "");
+  g_autofree char *table = content_of (fixture, "a.csv");
+  g_assert_true (g_str_has_prefix (table, "key,scope,"));
+
+  const char *const arguments[]
+      = { "pdftotext", "-layout", "a.pdf", "-", NULL };
+  g_autofree char *text = NULL;
+  g_autoptr (GError) error = NULL;
+  int status;
+  g_spawn_sync (fixture->folder, (char **) arguments, NULL,
+                G_SPAWN_SEARCH_PATH, NULL, NULL, &text, NULL, &status, &error);
+  g_assert_no_error (error);
+  g_assert_true (g_spawn_check_wait_status (status, NULL));
+  g_assert_nonnull (strstr (text, "a.cladwright"));
+}
+
+/* With --pdf alone no table is printed. */
+static void
+test_pdf_into_folder (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "a.cladwright"));
+  g_free (takeoff_copy (fixture->folder, BAD, "b.cladwright"));
+  g_autoptr (TakeoffRun) run = TAKEOFF_RUN (fixture->folder, "--pdf", ".",
+                                            "a.cladwright", "b.cladwright");
+  g_assert_cmpint (run->status, ==, 1);
+  g_assert_cmpstr (run->out, ==, "");
+  g_autofree char *pdf = content_of (fixture, "a.pdf");
+  g_assert_true (g_str_has_prefix (pdf, "%PDF-"));
+  assert_absent (fixture, "b.pdf");
+  assert_absent (fixture, "a.csv");
+}
+
 static void
 test_unreadable (Fixture *fixture, gconstpointer data)
 {
@@ -315,6 +355,8 @@ main (int argc, char *argv[])
   ADD ("csv", test_csv);
   ADD ("standard-output", test_standard_output);
   ADD ("into-folder", test_into_folder);
+  ADD ("pdf", test_pdf);
+  ADD ("pdf-into-folder", test_pdf_into_folder);
   ADD ("unreadable", test_unreadable);
   ADD ("invalid", test_invalid);
   ADD ("every-broken-file", test_every_broken_file);
