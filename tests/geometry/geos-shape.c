@@ -63,8 +63,8 @@ ring_new (const double *xy, gsize n)
       geos, GEOSGeom_createLinearRing_r (geos, points), NULL, 0);
 }
 
-/* A loop that touches itself at a point is no ring to GEOS, which makes a
- * polygon with a hole of it, or several polygons. */
+/* Flat, arcs that nearly touch may cross: GEOS then makes several polygons of
+ * the ring. */
 static GeosShape *
 made_valid (GeosShape *ring)
 {
@@ -136,31 +136,62 @@ add_side (GArray *xy, const CwSide *side, double deviation)
   g_array_index (xy, double, first + 1) = start_y;
 }
 
-static GeosShape *
-shape_of_loop (const CwLoop *loop, double deviation)
+/* Takes what is inside of an odd number of the rings so far. */
+static void
+add_ring (GeosShape **shape, const CwSide *sides, gsize n, double deviation)
 {
   g_autoptr (GArray) xy = g_array_new (FALSE, FALSE, sizeof (double));
-  for (gsize i = 0; i < loop->n_sides; i++)
-    add_side (xy, &loop->sides[i], deviation);
+  for (gsize i = 0; i < n; i++)
+    add_side (xy, &sides[i], deviation);
   GeosShape *ring
       = ring_new ((const double *) (gpointer) xy->data, xy->len / 2);
-  return ring ? made_valid (ring) : NULL;
+  if (ring == NULL)
+    return;
+  g_autoptr (GeosShape) valid = made_valid (ring);
+  GeosShape *both
+      = GEOSSymDifference_r (geos_shape_context (), *shape, valid);
+  geos_shape_free (*shape);
+  *shape = both;
+}
+
+/* The side on the way so far that starts at @point, or how many there are. */
+static guint
+start_at (const GArray *way, CwPoint point)
+{
+  guint i = 0;
+  while (i < way->len
+         && !cw_point_equal (g_array_index (way, CwSide, i).start, point))
+    i++;
+  return i;
+}
+
+/* A loop that comes by a corner twice is several rings that touch there. */
+static void
+add_loop (GeosShape **shape, const CwLoop *loop, double deviation)
+{
+  g_autoptr (GArray) way = g_array_new (FALSE, FALSE, sizeof (CwSide));
+  for (gsize i = 0; i < loop->n_sides; i++)
+    {
+      guint first = start_at (way, loop->sides[i].start);
+      if (first < way->len)
+        {
+          add_ring (shape, &g_array_index (way, CwSide, first),
+                    way->len - first, deviation);
+          g_array_set_size (way, first);
+        }
+      g_array_append_val (way, loop->sides[i]);
+    }
+  add_ring (shape, &g_array_index (way, CwSide, 0), way->len, deviation);
 }
 
 GeosShape *
 geos_shape_new (const CwRegion *region, double deviation)
 {
-  GEOSContextHandle_t geos = geos_shape_context ();
-  GeosShape *shape = GEOSGeom_createEmptyPolygon_r (geos);
+  GeosShape *shape = GEOSGeom_createEmptyPolygon_r (geos_shape_context ());
   for (gsize i = 0; i < cw_region_n_loops (region); i++)
     {
       CwLoop loop = cw_region_loop (region, i);
-      g_autoptr (GeosShape) area = shape_of_loop (&loop, deviation);
-      if (area == NULL)
-        continue;
-      GeosShape *both = GEOSSymDifference_r (geos, shape, area);
-      geos_shape_free (shape);
-      shape = both;
+      add_loop (&shape, &loop, deviation);
     }
   return shape;
 }
