@@ -2,6 +2,18 @@
 #include "cw-region-private.h"
 #include "cw-side-private.h"
 
+static void
+move_boxes (GArray *moved, const GArray *boxes, CwLength dx, CwLength dy)
+{
+  for (guint i = 0; i < boxes->len; i++)
+    {
+      const CwBox *from = &g_array_index (boxes, CwBox, i);
+      const CwBox box = { from->left + dx, from->bottom + dy,
+                          from->right + dx, from->top + dy };
+      g_array_append_val (moved, box);
+    }
+}
+
 CwRegion *
 cw_region_move (const CwRegion *region, CwLength dx, CwLength dy)
 {
@@ -9,6 +21,7 @@ cw_region_move (const CwRegion *region, CwLength dx, CwLength dy)
   g_array_append_vals (moved->firsts, region->firsts->data,
                        region->firsts->len);
   g_array_append_vals (moved->sides, region->sides->data, region->sides->len);
+  move_boxes (moved->boxes, region->boxes, dx, dy);
   for (guint i = 0; i < moved->sides->len; i++)
     {
       CwSide *side = &g_array_index (moved->sides, CwSide, i);

@@ -189,6 +189,7 @@ typedef struct
   CwLength at;
   guint tag;
   CwHalf half;
+  gboolean only_chains; /* nobody asks for the region */
   CwRegion *region;     /* what becomes of it */
   GArray *sides;        /* CwSide: all chains, one after the other */
   GArray *chains;       /* Chain */
@@ -313,7 +314,8 @@ compare_ends (gconstpointer a, gconstpointer b, gpointer data)
 static GArray *
 sorted_ends (Half *half)
 {
-  GArray *ends = g_array_new (FALSE, FALSE, sizeof (ChainEnd));
+  GArray *ends = g_array_sized_new (FALSE, FALSE, sizeof (ChainEnd),
+                                    2 * half->chains->len);
   for (guint i = 0; i < half->chains->len; i++)
     {
       const Chain *chain = &g_array_index (half->chains, Chain, i);
@@ -415,13 +417,16 @@ close_loop (Half *half, guint first, GArray *loop)
                       loop->len);
 }
 
+/* Room for what a cut usually makes; growing bit by bit is what costs. */
+#define USUAL 32
+
 static void
 half_begin (Half *half)
 {
   half->region = cw_region_begin ();
-  half->sides = g_array_new (FALSE, FALSE, sizeof (CwSide));
-  half->chains = g_array_new (FALSE, FALSE, sizeof (Chain));
-  half->lying = g_array_new (FALSE, FALSE, sizeof (CwSidePart));
+  half->sides = g_array_sized_new (FALSE, FALSE, sizeof (CwSide), USUAL);
+  half->chains = g_array_sized_new (FALSE, FALSE, sizeof (Chain), USUAL);
+  half->lying = g_array_sized_new (FALSE, FALSE, sizeof (CwSidePart), USUAL);
 }
 
 static CwRegion *
@@ -448,17 +453,63 @@ half_free (Half *half)
   g_array_unref (half->lying);
 }
 
+/* A loop that the line passes by goes to its half as it is. */
+static gboolean
+pass_beside (const CwRegion *region, gsize i, Half *low, Half *high)
+{
+  const CwBox box = cw_region_loop_box (region, i);
+  const gboolean is_upright = low->axis == CW_AXIS_X;
+  const gboolean is_low = (is_upright ? box.right : box.top) < low->at;
+  const gboolean is_high = (is_upright ? box.left : box.bottom) > low->at;
+  Half *half = is_low == (low->half == CW_HALF_LOW) ? low : high;
+  if (!is_low && !is_high)
+    return FALSE;
+  if (half->sides && !half->only_chains)
+    {
+      const CwLoop loop = cw_region_loop (region, i);
+      cw_region_add_loop (half->region, loop.sides, loop.n_sides);
+    }
+  return TRUE;
+}
+
+/* A straight side that keeps off the line. */
+static gboolean
+is_aside (const CwLoop *loop, gsize i, CwAxis axis, CwLength at)
+{
+  const CwLength from = across (axis, loop->sides[i].start);
+  const CwLength to = across (axis, cw_loop_end (loop, i));
+  return !loop->sides[i].is_arc && (from < at) == (to < at)
+         && (from > at) == (to > at) && from != at;
+}
+
+/* Where only the ends of chains matter, what lies within them is left out,
+ * but for the side after one that meets the line: it tells where that ends. */
+static void
+cut_loop (const CwLoop *loop, const Half *low, GArray *parts)
+{
+  gboolean was_aside
+      = is_aside (loop, loop->n_sides - 1, low->axis, low->at);
+  g_array_set_size (parts, 0);
+  for (gsize i = 0; i < loop->n_sides; i++)
+    {
+      const gboolean aside = is_aside (loop, i, low->axis, low->at);
+      if (!low->only_chains || !aside || !was_aside)
+        cw_side_cut (&loop->sides[i], cw_loop_end (loop, i), low->axis,
+                     low->at, parts);
+      was_aside = aside;
+    }
+}
+
 static void
 split_loops (const CwRegion *region, Half *low, Half *high)
 {
-  GArray *parts = g_array_new (FALSE, FALSE, sizeof (CwSidePart));
+  GArray *parts = g_array_sized_new (FALSE, FALSE, sizeof (CwSidePart), USUAL);
   for (gsize i = 0; i < cw_region_n_loops (region); i++)
     {
       const CwLoop loop = cw_region_loop (region, i);
-      g_array_set_size (parts, 0);
-      for (gsize j = 0; j < loop.n_sides; j++)
-        cw_side_cut (&loop.sides[j], cw_loop_end (&loop, j), low->axis,
-                     low->at, parts);
+      if (pass_beside (region, i, low, high))
+        continue;
+      cut_loop (&loop, low, parts);
       if (low->sides)
         take_loop (low, &loop, parts);
       if (high->sides)
@@ -544,7 +595,7 @@ cw_region_spans (const CwRegion *region, CwAxis axis, CwLength at)
 {
   const CwBox box = cw_region_box (region);
   const CwLength rim = axis == CW_AXIS_X ? box.left : box.bottom;
-  Half half = { axis, at, 0, at == rim ? CW_HALF_HIGH : CW_HALF_LOW };
+  Half half = { axis, at, 0, at == rim ? CW_HALF_HIGH : CW_HALF_LOW, TRUE };
   Half none = { axis, at };
   GArray *spans = g_array_new (FALSE, FALSE, sizeof (CwLength));
 

@@ -11,7 +11,30 @@ cw_region_begin (void)
   g_atomic_ref_count_init (&region->count);
   region->sides = g_array_new (FALSE, FALSE, sizeof (CwSide));
   region->firsts = g_array_new (FALSE, FALSE, sizeof (gsize));
+  region->boxes = g_array_new (FALSE, FALSE, sizeof (CwBox));
   return region;
+}
+
+static const CwBox no_box = { CW_LENGTH_MOST, CW_LENGTH_MOST,
+                             -CW_LENGTH_MOST, -CW_LENGTH_MOST };
+
+static CwBox
+box_around (const CwBox *a, const CwBox *b)
+{
+  return (CwBox){ MIN (a->left, b->left), MIN (a->bottom, b->bottom),
+                  MAX (a->right, b->right), MAX (a->top, b->top) };
+}
+
+static CwBox
+box_of_loop (const CwLoop *loop)
+{
+  CwBox box = no_box;
+  for (gsize i = 0; i < loop->n_sides; i++)
+    {
+      const CwBox side = cw_side_box (&loop->sides[i], cw_loop_end (loop, i));
+      box = box_around (&box, &side);
+    }
+  return box;
 }
 
 void
@@ -20,7 +43,10 @@ cw_region_add_loop (CwRegion *region, const CwSide *sides, gsize n)
   const gsize first = region->sides->len;
   if (n < 2)
     return;
+  const CwLoop loop = { sides, n };
+  const CwBox box = box_of_loop (&loop);
   g_array_append_val (region->firsts, first);
+  g_array_append_val (region->boxes, box);
   g_array_append_vals (region->sides, sides, (guint) n);
 }
 
@@ -82,6 +108,7 @@ cw_region_unref (CwRegion *region)
     return;
   g_array_unref (region->sides);
   g_array_unref (region->firsts);
+  g_array_unref (region->boxes);
   g_free (region);
 }
 
@@ -109,23 +136,17 @@ cw_region_is_empty (const CwRegion *region)
 }
 
 CwBox
+cw_region_loop_box (const CwRegion *region, gsize index)
+{
+  return g_array_index (region->boxes, CwBox, index);
+}
+
+CwBox
 cw_region_box (const CwRegion *region)
 {
-  CwBox box = { CW_LENGTH_MOST, CW_LENGTH_MOST, -CW_LENGTH_MOST,
-                -CW_LENGTH_MOST };
-  for (gsize i = 0; i < cw_region_n_loops (region); i++)
-    {
-      const CwLoop loop = cw_region_loop (region, i);
-      for (gsize j = 0; j < loop.n_sides; j++)
-        {
-          const CwBox side
-              = cw_side_box (&loop.sides[j], cw_loop_end (&loop, j));
-          box.left = MIN (box.left, side.left);
-          box.bottom = MIN (box.bottom, side.bottom);
-          box.right = MAX (box.right, side.right);
-          box.top = MAX (box.top, side.top);
-        }
-    }
+  CwBox box = no_box;
+  for (guint i = 0; i < region->boxes->len; i++)
+    box = box_around (&box, &g_array_index (region->boxes, CwBox, i));
   return box;
 }
 

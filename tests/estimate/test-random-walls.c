@@ -159,7 +159,7 @@ static void
 test_random_walls (void)
 {
   g_autoptr (GRand) random = g_rand_new_with_seed (20261125);
-  guint n = g_getenv ("CW_LONG") ? 3000 : 150;
+  guint n = g_getenv ("CW_LONG") ? 1000 : 25;
   guint n_sure = 0;
 
   for (guint i = 0; i < n; i++)
