@@ -75,11 +75,9 @@ cw_field_text_parse (const CwField *field, const char *text,
 }
 
 const char *
-cw_field_text_unit (const CwField *field, const CwTextStyle *style)
+cw_field_text_unit (const CwField *field)
 {
-  if (field->kind != CW_FIELD_LENGTH)
-    return field->unit ? field->unit : "";
-  return style->units == CW_UNITS_METRIC ? "mm" : "";
+  return field->kind != CW_FIELD_LENGTH && field->unit ? field->unit : "";
 }
 
 char *

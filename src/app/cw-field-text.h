@@ -18,9 +18,9 @@ gboolean cw_field_text_parse (const CwField *field, const char *text,
                               const CwTextStyle *style, gint64 *value,
                               GError **error);
 
-/* The unit to stand beside the entry; "" where the text names it itself. */
-const char *cw_field_text_unit (const CwField *field,
-                                const CwTextStyle *style);
+/* The unit to stand beside the entry; "" where the text names it itself, as
+ * lengths do. */
+const char *cw_field_text_unit (const CwField *field);
 
 /* The text again with a mark under the character that @error points at.
  * (transfer full) */

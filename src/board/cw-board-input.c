@@ -146,10 +146,22 @@ on_drag_end (GtkGestureDrag *gesture, double dx, double dy, CwBoard *self)
   cw_board_after_tool (self);
 }
 
+/* A tap is over before the toolkit asks where the pointer is, and the motion
+ * it then makes up has no button: the drag ends, as with a release. */
+static gboolean
+is_up_unseen (GtkGesture *gesture)
+{
+  GdkEvent *event = gtk_event_controller_get_current_event (
+      GTK_EVENT_CONTROLLER (gesture));
+
+  return event && gdk_event_get_event_type (event) == GDK_MOTION_NOTIFY
+         && !(gdk_event_get_modifier_state (event) & GDK_BUTTON1_MASK);
+}
+
 static void
 on_cancel (GtkGesture *gesture, GdkEventSequence *sequence, CwBoard *self)
 {
-  if (!self->pressed || self->tool == NULL)
+  if (!self->pressed || self->tool == NULL || is_up_unseen (gesture))
     return;
   self->pressed = FALSE;
   cw_tool_cancel (self->tool);

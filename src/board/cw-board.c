@@ -157,6 +157,8 @@ cw_board_tell (CwBoard *self)
     g_signal_emit (self, cw_board_signals[CW_BOARD_HINT_CHANGED], 0);
 }
 
+/* Not before the button is up: a dialog that opens under a pressed button
+ * would leave the gestures in the middle of a press. */
 static void
 tell_two_points (CwBoard *self)
 {
@@ -164,6 +166,8 @@ tell_two_points (CwBoard *self)
   gboolean has_points = cw_tool_two_points (self->tool, &first, &second);
   gboolean is_new = has_points && !self->had_points;
 
+  if (self->pressed)
+    return;
   self->had_points = has_points;
   if (is_new)
     g_signal_emit (self, cw_board_signals[CW_BOARD_TWO_POINTS], 0);
