@@ -75,8 +75,11 @@ start_page (CwPages *pages)
   pages->width = width - 2 * CW_PAGE_MARGIN;
   pages->top = pages->y = CW_PAGE_MARGIN + CW_PAGE_HEAD;
   pages->bottom = height - CW_PAGE_MARGIN - CW_PAGE_FOOT;
-  if (!pages->is_trial)
-    draw_head_and_foot (pages);
+  if (pages->is_trial)
+    return;
+  draw_head_and_foot (pages);
+  if (pages->progress)
+    pages->progress (pages->number, pages->n_pages, pages->progress_data);
 }
 
 static void

@@ -42,6 +42,8 @@ typedef struct
   char *section;
   GHashTable *sections;       /* id → page number, from the trial */
   GCancellable *cancellable;
+  void (*progress) (guint number, guint n_pages, gpointer data);  /* (nullable) */
+  gpointer progress_data;
 } CwPages;
 
 CwPages *cw_pages_new (cairo_surface_t *surface, double paper_width,

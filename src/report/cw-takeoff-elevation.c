@@ -17,10 +17,12 @@
 #define ROOM_RIGHT 40.0
 #define ROOM_TOP 12.0
 
-/* What stands above and below the drawing on its page: the heading with its
+/* What stands above and below the drawing on its page, beside the heading: a
  * line of figures, the scale bar and the legend. */
-#define ROOM_HEADING 44.0
+#define ROOM_FIGURES 40.0
 #define ROOM_BELOW 80.0
+
+#define MOST_HEADING_LINES 4
 
 /* Points: what cannot be written so large is in the tables. */
 #define LEAST_TEXT 8.0
@@ -33,6 +35,31 @@ typedef struct
   double width, height;     /* of the wall, mm */
   double room_right;
 } Fit;
+
+static char *
+heading (const CwElevation *elevation)
+{
+  const char *name = cw_papers_name (elevation);
+  if (elevation->count == 1)
+    return g_strdup (name);
+  return g_strdup_printf (
+      g_dngettext (GETTEXT_PACKAGE, "%s, %" G_GINT64_FORMAT " such wall",
+                   "%s, %" G_GINT64_FORMAT " such walls",
+                   (gulong) elevation->count),
+      name, elevation->count);
+}
+
+static PangoLayout *
+heading_layout (const CwPapers *papers, const CwElevation *elevation,
+                double width)
+{
+  g_autofree char *text = heading (elevation);
+  PangoLayout *layout = cw_page_layout (papers->pages, CW_TYPE_HEADING, text,
+                                        width, CW_ALIGN_LEFT);
+  pango_layout_set_height (layout, -MOST_HEADING_LINES);
+  pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
+  return layout;
+}
 
 /* The widest figure of a level. All levels are asked for: at the scale that
  * is chosen some may be left out. */
@@ -60,16 +87,18 @@ level_width (const CwPapers *papers, const CwWallTakeoff *wall)
 }
 
 static double
-fit_on (const CwPapers *papers, const Fit *fit, gboolean is_turned,
-        const char **label)
+fit_on (const CwPapers *papers, const CwElevation *elevation, const Fit *fit,
+        gboolean is_turned, const char **label)
 {
   const CwPages *pages = papers->pages;
   const double across = is_turned ? pages->paper_height : pages->paper_width;
   const double up = is_turned ? pages->paper_width : pages->paper_height;
-  const double width
-      = across - 2 * CW_PAGE_MARGIN - ROOM_LEFT - fit->room_right;
+  const double body = across - 2 * CW_PAGE_MARGIN;
+  const double width = body - ROOM_LEFT - fit->room_right;
+  g_autoptr (PangoLayout) title = heading_layout (papers, elevation, body);
   const double height = up - 2 * CW_PAGE_MARGIN - CW_PAGE_HEAD - CW_PAGE_FOOT
-                        - ROOM_HEADING - ROOM_BELOW - ROOM_TOP - ROOM_BOTTOM;
+                        - cw_page_layout_height (title) - ROOM_FIGURES
+                        - ROOM_BELOW - ROOM_TOP - ROOM_BOTTOM;
   return cw_named_scale_that_fits (papers->options->style.units, fit->width,
                                    fit->height, width, height, label);
 }
@@ -82,8 +111,10 @@ fit_wall (const CwPapers *papers, const CwWallTakeoff *wall, const CwBox *box)
   Fit fit = { .width = (double) cw_box_width (box) / CW_NM_PER_MM,
               .height = (double) cw_box_height (box) / CW_NM_PER_MM,
               .room_right = ROOM_RIGHT + level_width (papers, wall) };
-  fit.ratio = fit_on (papers, &fit, FALSE, &fit.label);
-  const double turned = fit_on (papers, &fit, TRUE, &turned_label);
+  const CwElevation *elevation = wall->wall->elevation;
+  fit.ratio = fit_on (papers, elevation, &fit, FALSE, &fit.label);
+  const double turned
+      = fit_on (papers, elevation, &fit, TRUE, &turned_label);
   if (turned < fit.ratio)
     {
       fit.is_turned = TRUE;
@@ -147,28 +178,18 @@ add_figures (const CwPapers *papers, const CwWallTakeoff *wall)
   cw_page_add_space (papers->pages, 1);
 }
 
-static char *
-heading (const CwElevation *elevation)
-{
-  const char *name = cw_papers_name (elevation);
-  if (elevation->count == 1)
-    return g_strdup (name);
-  return g_strdup_printf (
-      g_dngettext (GETTEXT_PACKAGE, "%s, %" G_GINT64_FORMAT " such wall",
-                   "%s, %" G_GINT64_FORMAT " such walls",
-                   (gulong) elevation->count),
-      name, elevation->count);
-}
-
 static void
 begin (const CwPapers *papers, const CwElevation *elevation,
        gboolean is_turned)
 {
-  g_autofree char *title = heading (elevation);
+  CwPages *pages = papers->pages;
   g_autofree char *section
       = g_strdup_printf (_("Elevation %s"), cw_papers_name (elevation));
-  cw_pages_begin (papers->pages, section, elevation->id, is_turned);
-  cw_page_add_heading (papers->pages, CW_TYPE_HEADING, title, 0);
+  cw_pages_begin (pages, section, elevation->id, is_turned);
+  g_autoptr (PangoLayout) title
+      = heading_layout (papers, elevation, pages->width);
+  cw_page_show (pages, CW_TYPE_HEADING, title, pages->left, pages->y);
+  pages->y += cw_page_layout_height (title) + CW_PAGE_STEP / 2;
 }
 
 /* Short tables may stand under a drawing on its side; long ones read better

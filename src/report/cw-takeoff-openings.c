@@ -16,13 +16,14 @@ typedef struct
 
 static const CwTableColumn columns[] = {
   { N_ ("Mark"), 10, CW_ALIGN_LEFT, CW_TYPE_STRONG },
-  { N_ ("Kind"), 11, CW_ALIGN_LEFT, CW_TYPE_BODY },
-  { N_ ("Count"), 8, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Width × height"), 25, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("Head, rise"), 24, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Kind"), 13, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Count"), 9, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Width × height"), 24, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("Head"), 18, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Rise"), 11, CW_ALIGN_RIGHT, CW_TYPE_BODY },
   { N_ ("Reveal"), 10, CW_ALIGN_RIGHT, CW_TYPE_BODY },
   { N_ ("Area"), 12, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("On elevations"), 20, CW_ALIGN_LEFT, CW_TYPE_SMALL },
+  { N_ ("On elevations"), 18, CW_ALIGN_LEFT, CW_TYPE_SMALL },
 };
 
 static void
@@ -89,27 +90,22 @@ compare_lines (gconstpointer a, gconstpointer b)
   return g_strcmp0 (key, than_key);
 }
 
-static char *
-head_text (const CwPapers *papers, const CwOpening *opening)
-{
-  if (opening->node.type != &cw_arch_type)
-    return g_strdup (_("level"));
-  g_autofree char *rise = cw_papers_length (papers, opening->rise);
-  return g_strdup_printf (C_ ("arch head, rise", "%s, %s"),
-                          cw_papers_choice (opening, "head"), rise);
-}
-
 static void
 add_line (const CwPapers *papers, CwTable *table, const Line *line)
 {
   const CwOpening *opening = line->first->opening;
   const CwMark *mark = line->first->mark;
+  const gboolean is_arch = opening->node.type == &cw_arch_type;
   cw_table_add_cell (table, mark ? mark->name : opening->id);
   cw_table_add_cell (table, _(opening->node.type->label));
   cw_table_take_cell (table, cw_papers_count (papers, line->count));
   cw_table_take_cell (table, cw_papers_size (papers, opening->width,
                                              opening->height));
-  cw_table_take_cell (table, head_text (papers, opening));
+  cw_table_add_cell (table, is_arch ? cw_papers_choice (opening, "head")
+                                    : _("Level"));
+  cw_table_take_cell (table, is_arch
+                                 ? cw_papers_length (papers, opening->rise)
+                                 : g_strdup ("–"));
   cw_table_take_cell (table, cw_papers_length (papers, opening->reveal));
   cw_table_take_cell (
       table,
@@ -136,8 +132,8 @@ cw_papers_add_openings (const CwPapers *papers)
   cw_page_add_heading (papers->pages, CW_TYPE_HEADING, _("Opening schedule"),
                        60);
   cw_page_add_text (papers->pages, CW_TYPE_SMALL,
-                    _("Rough sizes; the area is that of one opening. Sizes "
-                      "that the makers of windows and doors need are theirs "
-                      "to say."));
+                    _("Rough sizes; an arch's height is that of its springing, "
+                      "with the rise above it. The area is of one. What the "
+                      "makers of windows and doors need is theirs to say."));
   cw_pages_add_table (papers->pages, table);
 }

@@ -117,6 +117,8 @@ pages_for (const CwTakeoff *takeoff, const CwTakeoffPdfOptions *options,
   pages->title = title_of (takeoff->project);
   pages->file_name = options->file_name ? options->file_name : "";
   pages->cancellable = cancellable;
+  pages->progress = options->progress;
+  pages->progress_data = options->progress_data;
   g_free (pages->running);
   pages->running = running_head (takeoff->project);
   return pages;

@@ -17,11 +17,16 @@ typedef enum { CW_REPORT_ERROR_DRAWING } CwReportError;
 
 typedef enum { CW_PAPER_BY_UNITS, CW_PAPER_A4, CW_PAPER_LETTER } CwPaper;
 
+/* Called as each page begins, from the thread that draws. */
+typedef void (*CwReportProgress) (guint page, guint n_pages, gpointer data);
+
 typedef struct
 {
   CwPaper paper;              /* A4 for metric projects, Letter for US ones by default */
   CwTextStyle style;          /* how numbers and lengths are written */
   const char *file_name;      /* (nullable): for the footer */
+  CwReportProgress progress;  /* (nullable) */
+  gpointer progress_data;
 } CwTakeoffPdfOptions;
 
 void cw_takeoff_pdf_options_init (CwTakeoffPdfOptions *options,
