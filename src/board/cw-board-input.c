@@ -131,7 +131,7 @@ on_pressed (GtkGestureClick *gesture, int n_press, double x, double y,
 static void
 on_drag_end (GtkGestureDrag *gesture, double dx, double dy, CwBoard *self)
 {
-  double x, y;
+  double x = self->x - dx, y = self->y - dy;
   CwPointer pointer;
 
   if (self->panning)
