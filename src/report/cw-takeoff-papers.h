@@ -44,6 +44,7 @@ char *cw_papers_amount (const CwPapers *papers, double amount,
 char *cw_papers_order (const CwPapers *papers, const CwQuantity *quantity);
 char *cw_papers_label (const CwQuantity *quantity);
 char *cw_papers_length (const CwPapers *papers, CwLength length);
+char *cw_papers_dimension (const CwPapers *papers, CwLength length);
 char *cw_papers_size (const CwPapers *papers, CwLength width,
                       CwLength height);
 char *cw_papers_count (const CwPapers *papers, gint64 count);

@@ -115,9 +115,9 @@ add_piece (const CwPapers *papers, CwTable *table, const CwPiece *piece)
   cw_table_take_cell (
       table, g_strdup_printf ("%u-%u", piece->course, piece->number));
   cw_table_take_cell (
-      table, cw_papers_length (papers, cw_box_width (&piece->box)));
+      table, cw_papers_dimension (papers, cw_box_width (&piece->box)));
   cw_table_take_cell (
-      table, cw_papers_length (papers, cw_box_height (&piece->box)));
+      table, cw_papers_dimension (papers, cw_box_height (&piece->box)));
   cw_table_take_cell (table, cw_papers_amount (papers, piece->area, "m²"));
   cw_table_take_cell (table, cuts_text (piece));
 }
@@ -129,5 +129,10 @@ cw_papers_add_pieces (const CwPapers *papers, const CwLayout *layout)
       = cw_table_new (piece_columns, G_N_ELEMENTS (piece_columns));
   for (guint i = 0; i < layout->pieces->len; i++)
     add_piece (papers, table, &g_array_index (layout->pieces, CwPiece, i));
-  cw_papers_add_titled_table (papers, _("Pieces by course, each with its blank"), table);
+  cw_papers_add_titled_table (
+      papers,
+      papers->options->style.units == CW_UNITS_US
+          ? _("Pieces by course, each with its blank")
+          : _("Pieces by course, each with its blank in mm"),
+      table);
 }

@@ -90,11 +90,18 @@ cw_papers_length (const CwPapers *papers, CwLength length)
   return unbroken (cw_length_format (length, &papers->options->style));
 }
 
+/* As on dimension lines: millimetres without their unit. */
+char *
+cw_papers_dimension (const CwPapers *papers, CwLength length)
+{
+  return unbroken (
+      cw_length_format_dimension (length, &papers->options->style));
+}
+
 char *
 cw_papers_size (const CwPapers *papers, CwLength width, CwLength height)
 {
-  g_autofree char *across = unbroken (
-      cw_length_format_dimension (width, &papers->options->style));
+  g_autofree char *across = cw_papers_dimension (papers, width);
   g_autofree char *up = cw_papers_length (papers, height);
   return g_strdup_printf ("%s × %s", across, up);
 }

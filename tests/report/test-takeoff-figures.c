@@ -195,7 +195,7 @@ test_pieces (void)
       const CwPiece *piece
           = &g_array_index (wall->layout->pieces, CwPiece, i);
       g_autofree char *row = g_strdup_printf (
-          " %u-%u %g mm %g mm %.2f m² ", piece->course, piece->number,
+          " %u-%u %g %g %.2f m² ", piece->course, piece->number,
           tenths (cw_box_width (&piece->box)),
           tenths (cw_box_height (&piece->box)), piece->area);
       check_row (text, row);
