@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-estimator.h"
 
+#include "cw-thread.h"
+
 struct _CwEstimator
 {
   GObject parent;
@@ -100,11 +102,8 @@ start (CwEstimator *estimator)
     work->former = cw_takeoff_ref (estimator->takeoff);
 
   estimator->running = g_cancellable_new ();
-  g_autoptr (GTask) task
-      = g_task_new (estimator, estimator->running, work_ended, NULL);
-  g_task_set_check_cancellable (task, FALSE);
-  g_task_set_task_data (task, work, (GDestroyNotify) work_free);
-  g_task_run_in_thread (task, do_work);
+  cw_thread_run (estimator, do_work, work, (GDestroyNotify) work_free,
+                 estimator->running, work_ended, NULL);
 }
 
 void

@@ -6,6 +6,7 @@
 #include "cw-i18n.h"
 #include "cw-table-csv.h"
 #include "cw-takeoff-pdf.h"
+#include "cw-thread.h"
 
 typedef struct
 {
@@ -99,9 +100,8 @@ cw_export_async (CwJob *job, CwExportKind kind, GFile *file,
   export->style = *cw_job_style (job);
   if (cw_job_file (job))
     export->project_name = g_file_get_basename (cw_job_file (job));
-  g_autoptr (GTask) task = g_task_new (job, cancellable, done, data);
-  g_task_set_task_data (task, export, (GDestroyNotify) export_free);
-  g_task_run_in_thread (task, export_in_thread);
+  cw_thread_run (job, export_in_thread, export, (GDestroyNotify) export_free,
+                 cancellable, done, data);
 }
 
 gboolean

@@ -5,6 +5,7 @@
 #include "cw-i18n.h"
 #include "cw-project-file.h"
 #include "cw-relative-path.h"
+#include "cw-thread.h"
 
 struct _CwJob
 {
@@ -253,9 +254,8 @@ cw_job_open_async (GFile *file, GCancellable *cancellable,
 {
   Transfer *transfer = g_new0 (Transfer, 1);
   transfer->file = g_object_ref (file);
-  g_autoptr (GTask) task = g_task_new (NULL, cancellable, done, data);
-  g_task_set_task_data (task, transfer, (GDestroyNotify) transfer_free);
-  g_task_run_in_thread (task, open_in_thread);
+  cw_thread_run (NULL, open_in_thread, transfer,
+                 (GDestroyNotify) transfer_free, cancellable, done, data);
 }
 
 CwJob *
@@ -330,9 +330,8 @@ cw_job_save_async (CwJob *job, GFile *file, gboolean over_changes,
   transfer->project = cw_node_ref (cw_document_project (job->document));
   if (!over_changes && job->file && g_file_equal (file, job->file))
     transfer->etag = g_strdup (job->etag);
-  g_autoptr (GTask) task = g_task_new (job, NULL, done, data);
-  g_task_set_task_data (task, transfer, (GDestroyNotify) transfer_free);
-  g_task_run_in_thread (task, save_in_thread);
+  cw_thread_run (job, save_in_thread, transfer,
+                 (GDestroyNotify) transfer_free, NULL, done, data);
 }
 
 gboolean

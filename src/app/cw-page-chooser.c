@@ -3,6 +3,7 @@
 
 #include "cw-i18n.h"
 #include "cw-panel-head.h"
+#include "cw-thread.h"
 
 #define PICTURE_SIZE 180
 /* More pages than a set of drawings has are chosen by number elsewhere. */
@@ -29,20 +30,33 @@ cw_page_chooser_page (CwPageChooser *chooser)
 
 static void draw_next (CwPageChooser *chooser, guint page);
 
+/* One page to be drawn. */
+typedef struct
+{
+  CwSheetSource *source;
+  guint page;
+} Drawing;
+
+static void
+drawing_free (Drawing *drawing)
+{
+  g_object_unref (drawing->source);
+  g_free (drawing);
+}
+
 static void
 draw_in_thread (GTask *task, gpointer source, gpointer data,
                 GCancellable *cancellable)
 {
-  CwPageChooser *chooser = source;
-  guint page = GPOINTER_TO_UINT (data);
+  const Drawing *drawing = data;
   double width, height;
-  cw_sheet_source_size (chooser->source, page, 0, &width, &height);
+  cw_sheet_source_size (drawing->source, drawing->page, 0, &width, &height);
   double scale = width > 0 && height > 0
                      ? PICTURE_SIZE / MAX (width, height)
                      : 0;
   cairo_surface_t *surface
       = scale > 0 ? cw_sheet_source_render (
-                        chooser->source, page, 0, scale, 0, 0,
+                        drawing->source, drawing->page, 0, scale, 0, 0,
                         MAX (1, (int) (width * scale)),
                         MAX (1, (int) (height * scale)), NULL)
                   : NULL;
@@ -64,13 +78,13 @@ static void
 drawn (GObject *object, GAsyncResult *result, gpointer data)
 {
   CwPageChooser *chooser = CW_PAGE_CHOOSER (object);
-  guint page = GPOINTER_TO_UINT (g_task_get_task_data (G_TASK (result)));
+  const Drawing *drawing = g_task_get_task_data (G_TASK (result));
   cairo_surface_t *surface
       = g_task_propagate_pointer (G_TASK (result), NULL);
   if (surface && chooser->flow)
     {
       GtkFlowBoxChild *child = gtk_flow_box_get_child_at_index (
-          GTK_FLOW_BOX (chooser->flow), (int) page - 1);
+          GTK_FLOW_BOX (chooser->flow), (int) drawing->page - 1);
       GtkWidget *picture = g_object_get_data (G_OBJECT (child), "picture");
       g_autoptr (GdkTexture) texture = texture_of (surface);
       gtk_picture_set_paintable (GTK_PICTURE (picture),
@@ -78,7 +92,7 @@ drawn (GObject *object, GAsyncResult *result, gpointer data)
     }
   g_clear_pointer (&surface, cairo_surface_destroy);
   if (!g_cancellable_is_cancelled (chooser->ending))
-    draw_next (chooser, page + 1);
+    draw_next (chooser, drawing->page + 1);
 }
 
 static void
@@ -86,9 +100,10 @@ draw_next (CwPageChooser *chooser, guint page)
 {
   if (page > MIN (cw_sheet_source_n_pages (chooser->source), PICTURES_MOST))
     return;
-  g_autoptr (GTask) task = g_task_new (chooser, chooser->ending, drawn, NULL);
-  g_task_set_task_data (task, GUINT_TO_POINTER (page), NULL);
-  g_task_run_in_thread (task, draw_in_thread);
+  Drawing *drawing = g_new (Drawing, 1);
+  *drawing = (Drawing) { g_object_ref (chooser->source), page };
+  cw_thread_run (chooser, draw_in_thread, drawing,
+                 (GDestroyNotify) drawing_free, chooser->ending, drawn, NULL);
 }
 
 static void

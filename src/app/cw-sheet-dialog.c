@@ -8,6 +8,7 @@
 #include "cw-i18n.h"
 #include "cw-page-chooser.h"
 #include "cw-scale-chooser.h"
+#include "cw-thread.h"
 
 typedef struct
 {
@@ -143,7 +144,5 @@ cw_sheet_dialog_add (GtkWindow *parent, CwJob *job, GFile *file,
   adding->file = g_object_ref (file);
   adding->done = done;
   adding->data = data;
-  g_autoptr (GTask) task = g_task_new (job, NULL, opened, adding);
-  g_task_set_task_data (task, adding, NULL);
-  g_task_run_in_thread (task, open_in_thread);
+  cw_thread_run (job, open_in_thread, adding, NULL, NULL, opened, adding);
 }

@@ -2,6 +2,7 @@
 #include "cw-sheet-store.h"
 
 #include "cw-i18n.h"
+#include "cw-thread.h"
 
 /* One sheet's file: opened once for each path. */
 typedef struct
@@ -89,7 +90,8 @@ open_ended (GObject *object, GAsyncResult *result, gpointer data)
   Opening *opening = g_task_get_task_data (G_TASK (result));
   Opened *opened = g_hash_table_lookup (store->sheets, opening->id);
   /* Meanwhile the sheet may be gone or name another file. */
-  if (!g_task_propagate_boolean (G_TASK (result), NULL) || !opened
+  if (g_cancellable_is_cancelled (store->ending)
+      || !g_task_propagate_boolean (G_TASK (result), NULL) || !opened
       || g_strcmp0 (opened->path, opening->path) != 0)
     return;
   opened->source = g_steal_pointer (&opening->source);
@@ -109,10 +111,9 @@ open_sheet (CwSheetStore *store, const CwSheet *sheet)
   opening->path = g_strdup (sheet->file);
   opening->sha256 = g_strdup (sheet->sha256);
   opening->file = store->resolve (sheet->file, store->data);
-
-  g_autoptr (GTask) task = g_task_new (store, store->ending, open_ended, NULL);
-  g_task_set_task_data (task, opening, (GDestroyNotify) opening_free);
-  g_task_run_in_thread (task, open_in_thread);
+  cw_thread_run (store, open_in_thread, opening,
+                 (GDestroyNotify) opening_free, store->ending, open_ended,
+                 NULL);
 }
 
 static void
