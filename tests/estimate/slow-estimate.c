@@ -5,7 +5,7 @@
 #include <math.h>
 
 /* Straight pieces that stand for a head's curve. */
-#define N_HEAD 3000
+#define N_HEAD 1200
 /* m: how near a point lies to the line that it is on. */
 #define NEAR 1e-7
 
@@ -18,6 +18,7 @@ typedef struct
 {
   CwOpeningSide kind;         /* 0: a door's sill */
   GEOSGeometry *line;
+  const GEOSPreparedGeometry *prepared;
 } SideLine;
 
 typedef struct
@@ -117,7 +118,7 @@ add_opening_sides (Polygons *polygons, const CwOpening *opening,
   for (guint i = 0; i < 4; i++)
     {
       g_autoptr (GArray) line = spots_new ();
-      SideLine side = { kinds[i], NULL };
+      SideLine side = { kinds[i] };
 
       if (i == 0)
         add_spot (line, left, bottom), add_spot (line, right, bottom);
@@ -130,6 +131,7 @@ add_opening_sides (Polygons *polygons, const CwOpening *opening,
       else
         add_spot (line, right, springing), add_spot (line, left, springing);
       side.line = GEOSGeom_createLineString (sequence_of (line, FALSE));
+      side.prepared = GEOSPrepare (side.line);
       g_array_append_val (polygons->sides, side);
       g_array_append_vals (outline, line->data, line->len - 1);
     }
@@ -227,7 +229,12 @@ static void
 polygons_clear (Polygons *polygons)
 {
   for (guint i = 0; i < polygons->sides->len; i++)
-    GEOSGeom_destroy (g_array_index (polygons->sides, SideLine, i).line);
+    {
+      const SideLine *side = &g_array_index (polygons->sides, SideLine, i);
+
+      GEOSPreparedGeom_destroy (side->prepared);
+      GEOSGeom_destroy (side->line);
+    }
   g_array_unref (polygons->sides);
   GEOSGeom_destroy (polygons->outline);
   GEOSGeom_destroy (polygons->unclad);
@@ -267,10 +274,8 @@ kinds_at (const Polygons *polygons, double x, double y)
   for (guint i = 0; i < polygons->sides->len; i++)
     {
       const SideLine *side = &g_array_index (polygons->sides, SideLine, i);
-      double distance = 1;
 
-      GEOSDistance (point, side->line, &distance);
-      if (distance < NEAR)
+      if (GEOSPreparedDistanceWithin (side->prepared, point, NEAR) == 1)
         kinds |= 1u << side->kind;
     }
   GEOSGeom_destroy (point);

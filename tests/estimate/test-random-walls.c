@@ -12,8 +12,8 @@
 #define GRID CW_MM (250)
 #define LIMIT 2.5
 #define REVEAL CW_MM (90)
-/* What is lost by flattening a head into 3000 pieces is 5e-7 of its length. */
-#define TOLERANCE 2e-6
+/* What is lost by flattening a head into 1200 pieces is 3e-6 of its length. */
+#define TOLERANCE 5e-6
 
 static CwLength
 random_length (GRand *random, int from, int to)
