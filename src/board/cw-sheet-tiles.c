@@ -5,12 +5,19 @@
  * wants, so that nothing is drawn that is no longer looked at.
  *
  *   snapshot ── wanted ──▶ worker ── rendered ──▶ idle on main ── "ready"
+ *
+ * A sheet of many lines takes about as long to draw for one tile as for a
+ * whole window, so neighbouring tiles are drawn together and then cut apart.
  */
 #include "cw-sheet-tiles.h"
 
 #include <math.h>
 
+#include "cw-sheet-pixels.h"
+
 #define TILE 512
+/* Tiles on each side of the most wanted one that are drawn with it. */
+#define TOGETHER 2
 /* Pixels a point at level 0; a level up is the square root of 2 finer. */
 #define LEVELS_LOWEST (-8)
 #define LEVELS_HIGHEST 10
@@ -23,6 +30,12 @@ typedef struct
   int level;            /* or COARSE: the whole page at once */
   int column, row;
 } Key;
+
+/* In pixels of a level. */
+typedef struct
+{
+  int x, y, width, height;
+} Area;
 
 typedef struct
 {
@@ -56,9 +69,8 @@ struct _CwSheetTiles
 typedef struct
 {
   CwSheetTiles *self;
-  Key key;
-  GdkTexture *texture;
-  gsize bytes;
+  GArray *keys;         /* Key */
+  GPtrArray *tiles;     /* Tile, of those keys */
   char *trouble;
 } Rendered;
 
@@ -201,112 +213,142 @@ level_scale (const CwSheetTiles *self, int level)
   return pow (2, level / 2.0);
 }
 
-/* Where a tile lies in pixels of its level; FALSE: beside the page. */
+/* Where a tile lies; FALSE: beside the page. */
 static gboolean
-tile_area (const CwSheetTiles *self, const Key *key, int *x, int *y,
-           int *width, int *height)
+tile_area (const CwSheetTiles *self, const Key *key, Area *area)
 {
   double scale = level_scale (self, key->level);
-  int wide = (int) ceil (self->width * scale);
-  int high = (int) ceil (self->height * scale);
+  int wide = MAX ((int) ceil (self->width * scale), 1);
+  int high = MAX ((int) ceil (self->height * scale), 1);
 
   if (key->level == COARSE)
     {
-      *x = *y = 0;
-      *width = MAX (wide, 1);
-      *height = MAX (high, 1);
+      *area = (Area) { 0, 0, wide, high };
       return TRUE;
     }
-  *x = key->column * TILE;
-  *y = key->row * TILE;
-  *width = MIN (TILE, wide - *x);
-  *height = MIN (TILE, high - *y);
-  return *x >= 0 && *y >= 0 && *width > 0 && *height > 0;
+  *area = (Area) { key->column * TILE, key->row * TILE,
+                   MIN (TILE, wide - key->column * TILE),
+                   MIN (TILE, high - key->row * TILE) };
+  return area->x >= 0 && area->y >= 0 && area->width > 0 && area->height > 0;
 }
 
-/* The unused byte of a pixel made opaque; for the dark look, ink and paper
- * change places and neither is quite black or white. */
-static void
-finish_pixels (cairo_surface_t *surface, gboolean dark)
+/* The least area that holds both; an empty one holds nothing. */
+static Area
+joined (Area a, Area b)
 {
-  int width = cairo_image_surface_get_width (surface);
-  int height = cairo_image_surface_get_height (surface);
-  int stride = cairo_image_surface_get_stride (surface);
-  guchar *rows = cairo_image_surface_get_data (surface);
+  int x = MIN (a.x, b.x), y = MIN (a.y, b.y);
 
-  for (int y = 0; y < height; y++)
-    {
-      guint32 *row = (guint32 *) (gpointer) (rows + (gsize) y * stride);
-
-      for (int x = 0; x < width; x++)
-        {
-          guint32 pixel = row[x];
-
-          if (dark)
-            {
-              pixel = ~pixel & 0xffffff;
-              pixel = ((pixel >> 2) & 0x3f3f3f) + ((pixel >> 1) & 0x7f7f7f)
-                      + 0x1c1c1c;
-            }
-          row[x] = pixel | 0xff000000;
-        }
-    }
+  if (a.width == 0)
+    return b;
+  return (Area) { x, y, MAX (a.x + a.width, b.x + b.width) - x,
+                  MAX (a.y + a.height, b.y + b.height) - y };
 }
 
-static GdkTexture *
-texture_of (cairo_surface_t *surface, gsize *bytes)
+static Tile *
+cut_tile (cairo_surface_t *surface, const Area *whole, const Key *key,
+          const Area *area)
 {
-  int stride = cairo_image_surface_get_stride (surface);
-  int height = cairo_image_surface_get_height (surface);
-  g_autoptr (GBytes) data = NULL;
+  Tile *tile = g_new0 (Tile, 1);
 
-  *bytes = (gsize) stride * (gsize) height;
-  data = g_bytes_new_with_free_func (
-      cairo_image_surface_get_data (surface), *bytes,
-      (GDestroyNotify) cairo_surface_destroy, surface);
-  return gdk_memory_texture_new (cairo_image_surface_get_width (surface),
-                                 height, GDK_MEMORY_DEFAULT, data,
-                                 (gsize) stride);
+  tile->key = *key;
+  if (surface == NULL)
+    return tile;
+  tile->texture = cw_sheet_pixels_texture (
+      surface, area->x - whole->x, area->y - whole->y, area->width,
+      area->height);
+  tile->bytes = 4 * (gsize) area->width * (gsize) area->height;
+  return tile;
+}
+
+static cairo_surface_t *
+draw_area (CwSheetTiles *self, int level, const Area *area, char **trouble)
+{
+  g_autoptr (GError) error = NULL;
+  cairo_surface_t *surface = cw_sheet_source_render (
+      self->source, self->page, self->turn, level_scale (self, level),
+      area->x, area->y, area->width, area->height, &error);
+
+  if (surface)
+    cw_sheet_pixels_finish (surface, self->dark);
+  else
+    *trouble = g_strdup (error ? error->message : "");
+  return surface;
 }
 
 static void
 render (CwSheetTiles *self, Rendered *rendered)
 {
-  g_autoptr (GError) error = NULL;
   cairo_surface_t *surface;
-  int x, y, width, height;
+  Area whole = { 0, 0, 0, 0 }, area;
+  const Key *keys = (const Key *) rendered->keys->data;
 
-  if (!tile_area (self, &rendered->key, &x, &y, &width, &height))
+  for (guint i = 0; i < rendered->keys->len; i++)
+    if (tile_area (self, &keys[i], &area))
+      whole = joined (whole, area);
+  if (whole.width == 0)
     return;
-  surface = cw_sheet_source_render (self->source, self->page, self->turn,
-                                    level_scale (self, rendered->key.level),
-                                    x, y, width, height, &error);
-  if (surface == NULL)
-    {
-      rendered->trouble = g_strdup (error ? error->message : "");
-      return;
-    }
-  cairo_surface_flush (surface);
-  finish_pixels (surface, self->dark);
-  rendered->texture = texture_of (surface, &rendered->bytes);
+  surface = draw_area (self, keys[0].level, &whole, &rendered->trouble);
+  for (guint i = 0; i < rendered->keys->len; i++)
+    if (tile_area (self, &keys[i], &area))
+      g_ptr_array_add (rendered->tiles,
+                       cut_tile (surface, &whole, &keys[i], &area));
+  g_clear_pointer (&surface, cairo_surface_destroy);
 }
 
 static gboolean
-take_wanted (CwSheetTiles *self, Key *key)
+is_near (const Key *one, const Key *other)
 {
-  gboolean any;
+  return one->level == other->level
+         && ABS (one->column - other->column) <= TOGETHER
+         && ABS (one->row - other->row) <= TOGETHER;
+}
+
+/* The most wanted tile and those about it; FALSE: there is nothing to do. */
+static gboolean
+take_wanted (CwSheetTiles *self, GArray *keys)
+{
+  Key first;
 
   g_mutex_lock (&self->lock);
-  any = !self->closed && self->wanted->len > 0;
-  if (any)
+  if (!self->closed && self->wanted->len > 0)
     {
-      *key = g_array_index (self->wanted, Key, self->wanted->len - 1);
-      g_array_set_size (self->wanted, self->wanted->len - 1);
+      first = g_array_index (self->wanted, Key, self->wanted->len - 1);
+      for (guint i = self->wanted->len; i-- > 0;)
+        {
+          Key key = g_array_index (self->wanted, Key, i);
+
+          if (!is_near (&first, &key))
+            continue;
+          g_array_append_val (keys, key);
+          g_array_remove_index (self->wanted, i);
+        }
     }
   else
     self->working = FALSE;
   g_mutex_unlock (&self->lock);
-  return any;
+  return keys->len > 0;
+}
+
+static Rendered *
+rendered_new (CwSheetTiles *self)
+{
+  Rendered *rendered = g_new0 (Rendered, 1);
+
+  rendered->self = g_object_ref (self);
+  rendered->keys = g_array_new (FALSE, FALSE, sizeof (Key));
+  rendered->tiles = g_ptr_array_new_with_free_func (tile_free);
+  return rendered;
+}
+
+/* On the main thread: the last reference must not go on the worker's. */
+static void
+rendered_free (Rendered *rendered)
+{
+  g_array_unref (rendered->keys);
+  g_ptr_array_unref (rendered->tiles);
+  g_free (rendered->trouble);
+  g_object_unref (rendered->self);
+  g_free (rendered);
 }
 
 static gboolean take_in (gpointer data);
@@ -315,18 +357,15 @@ static void
 work (gpointer data, gpointer user_data)
 {
   CwSheetTiles *self = data;
-  Key key;
+  Rendered *rendered = rendered_new (self);
 
-  while (take_wanted (self, &key))
+  while (take_wanted (self, rendered->keys))
     {
-      Rendered *rendered = g_new0 (Rendered, 1);
-
-      rendered->self = g_object_ref (self);
-      rendered->key = key;
       render (self, rendered);
       g_idle_add (take_in, rendered);
+      rendered = rendered_new (self);
     }
-  /* The last reference must not go on this thread. */
+  g_idle_add_once ((GSourceOnceFunc) rendered_free, rendered);
   g_idle_add_once ((GSourceOnceFunc) g_object_unref, self);
 }
 
@@ -344,21 +383,15 @@ pool (void)
 /* ------------------------------------------------- back on the main thread */
 
 static void
-add_tile (CwSheetTiles *self, Rendered *rendered)
+add_tile (CwSheetTiles *self, Tile *tile)
 {
-  Tile *tile = g_new0 (Tile, 1);
-  Tile *former = g_hash_table_lookup (self->tiles, &rendered->key);
+  Tile *former = g_hash_table_lookup (self->tiles, &tile->key);
 
   if (former)
     self->held -= former->bytes;
-  tile->key = rendered->key;
-  tile->texture = g_steal_pointer (&rendered->texture);
-  tile->bytes = rendered->bytes;
   tile->frame = self->frame;
   self->held += tile->bytes;
   g_hash_table_replace (self->tiles, &tile->key, tile);
-  if (rendered->trouble && self->trouble == NULL)
-    self->trouble = g_steal_pointer (&rendered->trouble);
 }
 
 static gboolean
@@ -369,13 +402,13 @@ take_in (gpointer data)
 
   if (!self->closed)
     {
-      add_tile (self, rendered);
+      while (rendered->tiles->len > 0)
+        add_tile (self, g_ptr_array_steal_index_fast (rendered->tiles, 0));
+      if (rendered->trouble && self->trouble == NULL)
+        self->trouble = g_steal_pointer (&rendered->trouble);
       g_signal_emit (self, signals[READY], 0);
     }
-  g_clear_object (&rendered->texture);
-  g_free (rendered->trouble);
-  g_free (rendered);
-  g_object_unref (self);
+  rendered_free (rendered);
   return G_SOURCE_REMOVE;
 }
 
@@ -410,6 +443,7 @@ tiles_held (CwSheetTiles *self)
   GPtrArray *all = g_ptr_array_sized_new (g_hash_table_size (self->tiles));
   GHashTableIter iter;
   gpointer tile;
+
   g_hash_table_iter_init (&iter, self->tiles);
   while (g_hash_table_iter_next (&iter, NULL, &tile))
     g_ptr_array_add (all, tile);
@@ -420,9 +454,11 @@ tiles_held (CwSheetTiles *self)
 static void
 keep_to_budget (CwSheetTiles *self)
 {
+  g_autoptr (GPtrArray) all = NULL;
+
   if (self->held <= CW_SHEET_TILES_BUDGET)
     return;
-  g_autoptr (GPtrArray) all = tiles_held (self);
+  all = tiles_held (self);
   g_ptr_array_sort (all, by_frame);
   for (guint i = 0; i < all->len && self->held > CW_SHEET_TILES_BUDGET; i++)
     {
@@ -450,14 +486,14 @@ tile_rect (const CwSheetTiles *self, const Key *key,
            const CwSheetLookout *lookout)
 {
   double scale = level_scale (self, key->level);
-  int x = 0, y = 0, width = 0, height = 0;
+  Area area = { 0, 0, 0, 0 };
 
-  tile_area (self, key, &x, &y, &width, &height);
+  tile_area (self, key, &area);
   return GRAPHENE_RECT_INIT (
-      (float) (lookout->x + x / scale * lookout->across),
-      (float) (lookout->y + y / scale * lookout->along),
-      (float) (width / scale * lookout->across),
-      (float) (height / scale * lookout->along));
+      (float) (lookout->x + area.x / scale * lookout->across),
+      (float) (lookout->y + area.y / scale * lookout->along),
+      (float) (area.width / scale * lookout->across),
+      (float) (area.height / scale * lookout->along));
 }
 
 static gboolean
@@ -506,11 +542,25 @@ span_of (const CwSheetTiles *self, int level, const CwSheetLookout *lookout)
   };
 }
 
-/* Shows what there is of @level and tells what there is not, the middle of
- * the window last. */
+/* How far a tile is from the middle of what is shown, in tiles and squared. */
+static int
+from_middle (const Key *key, const Span *span)
+{
+  int columns = 2 * key->column + 1 - span->first_column - span->last_column;
+  int rows = 2 * key->row + 1 - span->first_row - span->last_row;
+
+  return columns * columns + rows * rows;
+}
+
+static gint
+by_distance (gconstpointer a, gconstpointer b, gpointer span)
+{
+  return from_middle (b, span) - from_middle (a, span);
+}
+
+/* The tiles of @level that are not there yet, the middle of the window last. */
 static void
-collect_missing (CwSheetTiles *self, int level, const Span *span,
-                 GArray *missing)
+collect_missing (CwSheetTiles *self, int level, Span *span, GArray *missing)
 {
   for (int row = span->first_row; row < span->last_row; row++)
     for (int column = span->first_column; column < span->last_column;
@@ -521,6 +571,7 @@ collect_missing (CwSheetTiles *self, int level, const Span *span,
         if (!g_hash_table_contains (self->tiles, &key))
           g_array_append_val (missing, key);
       }
+  g_array_sort_with_data (missing, by_distance, span);
 }
 
 static void
