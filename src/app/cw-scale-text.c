@@ -2,6 +2,7 @@
 #include "cw-scale-text.h"
 
 #include <math.h>
+#include <string.h>
 
 #define SAME 0.001
 #define NEAR 0.01
@@ -21,6 +22,18 @@ stated_scale (double ratio, CwUnits units, double slack)
   return found;
 }
 
+/* In place; @number has a point. */
+static void
+without_idle_zeros (char *number)
+{
+  gsize n = strlen (number);
+  while (n > 0 && number[n - 1] == '0')
+    n--;
+  if (n > 0 && number[n - 1] == '.')
+    n--;
+  number[n] = '\0';
+}
+
 char *
 cw_scale_text_of (double mm_per_point, CwUnits units)
 {
@@ -31,6 +44,7 @@ cw_scale_text_of (double mm_per_point, CwUnits units)
   char number[G_ASCII_DTOSTR_BUF_SIZE];
   g_ascii_formatd (number, sizeof number, ratio < 100 ? "%.2f" : "%.1f",
                    ratio);
+  without_idle_zeros (number);
   return g_strconcat ("1:", number, NULL);
 }
 
