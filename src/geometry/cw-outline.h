@@ -22,7 +22,7 @@ typedef enum
   CW_OUTLINE_TOO_FEW,       /* fewer corners than enclose an area */
   CW_OUTLINE_ZERO_SIDE,     /* two corners on one spot */
   CW_OUTLINE_ARC_TOO_HIGH,  /* a bow of more than half its chord */
-  CW_OUTLINE_CROSSES,       /* two sides cross or overlap */
+  CW_OUTLINE_CROSSES,       /* two sides cross, touch or overlap */
   CW_OUTLINE_NO_AREA,
 } CwOutlineFault;
 

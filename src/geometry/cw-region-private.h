@@ -19,8 +19,8 @@ struct CwRegion
 /* A region without loops that loops may be added to. */
 CwRegion *cw_region_begin (void);
 
-/* Adds a loop as it runs; loops of fewer than two sides are left out, as
- * they bound nothing. */
+/* Adds a loop as it runs; loops of one side, or of two without an arc, are
+ * left out, as they bound nothing. */
 void cw_region_add_loop (CwRegion *region, const CwSide *sides, gsize n);
 
 /* Of a loop of a finished region or one being made. */

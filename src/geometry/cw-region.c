@@ -41,7 +41,7 @@ void
 cw_region_add_loop (CwRegion *region, const CwSide *sides, gsize n)
 {
   const gsize first = region->sides->len;
-  if (n < 2)
+  if (n < 2 || (n == 2 && !sides[0].is_arc && !sides[1].is_arc))
     return;
   const CwLoop loop = { sides, n };
   const CwBox box = box_of_loop (&loop);

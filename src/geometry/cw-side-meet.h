@@ -15,8 +15,8 @@ typedef struct
 } CwMeet;
 
 /* Appends every place where the sides share a point to @meets (CwMeet); for
- * sides that run together, the ends of the stretch. Sides that only graze
- * each other may be passed over. */
+ * sides that run together, the ends of the stretch; for sides that touch
+ * between their ends, to within half a nanometre, that one place. */
 void cw_sides_meet (const CwSide *a, CwPoint a_end, const CwSide *b,
                     CwPoint b_end, GArray *meets);
 

@@ -133,12 +133,56 @@ check_sum (const Cut *cut, const CwRegion *low, const CwRegion *high)
     fail_cut (cut, "a part reaches over the line");
 }
 
+/* How much of the part's rim lies on the line, nm. */
+static CwLength
+length_on_line (const Cut *cut, const CwRegion *part)
+{
+  CwLength sum = 0;
+  gboolean is_x = cut->axis == CW_AXIS_X;
+  for (gsize i = 0; i < cw_region_n_loops (part); i++)
+    {
+      CwLoop loop = cw_region_loop (part, i);
+      for (gsize j = 0; j < loop.n_sides; j++)
+        {
+          CwPoint from = loop.sides[j].start, to = cw_loop_end (&loop, j);
+          if (loop.sides[j].is_arc || (is_x ? from.x : from.y) != cut->at
+              || (is_x ? to.x : to.y) != cut->at)
+            continue;
+          sum += is_x ? ABS (to.y - from.y) : ABS (to.x - from.x);
+        }
+    }
+  return sum;
+}
+
+/* The spans on the line, sorted, are what the part below it has there. */
+static void
+check_spans (const Cut *cut, const CwRegion *low)
+{
+  g_autoptr (GArray) spans
+      = cw_region_spans (cut->region, cut->axis, cut->at);
+  const CwLength *place = (const CwLength *) (gpointer) spans->data;
+  CwLength sum = 0;
+  if (cw_region_is_empty (low) || low == cut->region)
+    return;
+  g_assert_true (spans->len % 2 == 0);
+  for (guint i = 0; i < spans->len; i += 2)
+    {
+      if (place[i] >= place[i + 1] || (i > 0 && place[i] <= place[i - 1]))
+        fail_cut (cut, "the spans are not sorted");
+      sum += place[i + 1] - place[i];
+    }
+  if (sum != length_on_line (cut, low))
+    fail_cut (cut, "spans of %" G_GINT64_FORMAT " nm, not %" G_GINT64_FORMAT,
+              sum, length_on_line (cut, low));
+}
+
 static void
 check_cut (const Cut *cut, const GeosShape *flat, CwRegion **low,
            CwRegion **high)
 {
   cw_region_split (cut->region, cut->axis, cut->at, TAG_CUT, low, high);
   check_sum (cut, *low, *high);
+  check_spans (cut, *low);
   cut->tally->n_cuts++;
   if (check_halves (cut, *low, *high, flat, 0))
     return;
