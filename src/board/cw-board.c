@@ -429,6 +429,18 @@ measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
   *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? 900 : 600;
 }
 
+/* Keys draw as soon as the board is seen, unless somebody is typing. */
+static void
+map (GtkWidget *widget)
+{
+  GtkWidget *focus;
+
+  GTK_WIDGET_CLASS (cw_board_parent_class)->map (widget);
+  focus = gtk_root_get_focus (gtk_widget_get_root (widget));
+  if (focus == NULL || !GTK_IS_TEXT (focus))
+    gtk_widget_grab_focus (widget);
+}
+
 static guint
 add_signal (CwBoardClass *klass, const char *name, guint n, GType first,
             GType second)
@@ -464,6 +476,7 @@ cw_board_class_init (CwBoardClass *klass)
 
   object_class->dispose = cw_board_dispose;
   object_class->finalize = cw_board_finalize;
+  widget_class->map = map;
   widget_class->measure = measure;
   widget_class->snapshot = cw_board_snapshot;
   widget_class->css_changed = cw_board_css_changed;

@@ -281,6 +281,17 @@ test_shows_wall (void)
   cairo_surface_destroy (surface);
 }
 
+static void
+test_has_keys (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+  g_assert_true (gtk_root_get_focus (GTK_ROOT (stage->window))
+                 == GTK_WIDGET (stage->board));
+}
+
 /* The wall as a whole is in the window from the start. */
 static void
 test_fits (void)
@@ -549,6 +560,7 @@ main (int argc, char *argv[])
   gtk_init_check ();
   g_test_add_func ("/board/widget/without-document", test_without_document);
   g_test_add_func ("/board/widget/shows-wall", test_shows_wall);
+  g_test_add_func ("/board/widget/has-keys", test_has_keys);
   g_test_add_func ("/board/widget/fits", test_fits);
   g_test_add_func ("/board/widget/draws-wall", test_draws_wall);
   g_test_add_func ("/board/widget/typed", test_typed);
