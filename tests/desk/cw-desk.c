@@ -5,6 +5,7 @@
 #include <glib/gstdio.h>
 #include <signal.h>
 #include <string.h>
+#include <sys/prctl.h>
 
 #include "cw-desk-private.h"
 
@@ -14,7 +15,8 @@ static gboolean
 has_tools (void)
 {
   const char *const tools[]
-      = { "Xvfb", "openbox", "xdotool", "import" };
+      = { "Xvfb", "openbox", "xdotool", "import",
+          "dbus-run-session" };
   for (guint i = 0; i < G_N_ELEMENTS (tools); i++)
     {
       g_autofree char *path = g_find_program_in_path (tools[i]);
@@ -49,11 +51,24 @@ static void
 at_home (GSubprocessLauncher *launcher, const CwDesk *desk)
 {
   const char *const homes[] = { "HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME",
-                                "XDG_CACHE_HOME", "XDG_STATE_HOME" };
+                                "XDG_CACHE_HOME", "XDG_STATE_HOME",
+                                "XDG_RUNTIME_DIR" };
   for (guint i = 0; i < G_N_ELEMENTS (homes); i++)
     g_subprocess_launcher_setenv (launcher, homes[i], desk->home, TRUE);
+  /* The system's own data, which a sealed test hides: schemas, icons, types. */
+  g_subprocess_launcher_setenv (launcher, "XDG_DATA_DIRS",
+                                "/usr/local/share:/usr/share", TRUE);
 }
 
+/* A test that fails ends at once; nothing of its desk may outlive it. */
+static void
+die_with_parent (gpointer data)
+{
+  prctl (PR_SET_PDEATHSIG, SIGTERM);
+}
+
+/* What a test of its own sets for its process holds for the program too,
+ * but a warning of the toolkit's about a bare screen must not end it. */
 static GSubprocess *
 launch (CwDesk *desk, GSubprocessFlags flags, const char *const *argv)
 {
@@ -62,12 +77,13 @@ launch (CwDesk *desk, GSubprocessFlags flags, const char *const *argv)
       = g_subprocess_launcher_new (flags);
   if (desk->display)
     g_subprocess_launcher_setenv (launcher, "DISPLAY", desk->display, TRUE);
+  g_subprocess_launcher_set_child_setup (launcher, die_with_parent, NULL,
+                                         NULL);
   at_home (launcher, desk);
   g_subprocess_launcher_setenv (launcher, "GDK_BACKEND", "x11", TRUE);
   g_subprocess_launcher_unsetenv (launcher, "WAYLAND_DISPLAY");
-  /* No bus: a program of the same name on the user's own must not answer. */
-  g_subprocess_launcher_setenv (launcher, "DBUS_SESSION_BUS_ADDRESS",
-                                "disabled:", TRUE);
+  g_subprocess_launcher_unsetenv (launcher, "G_DEBUG");
+  g_subprocess_launcher_setenv (launcher, "GTK_A11Y", "none", TRUE);
   GSubprocess *process
       = g_subprocess_launcher_spawnv (launcher, argv, &error);
   g_assert_no_error (error);
@@ -160,11 +176,20 @@ cw_desk_folder (const CwDesk *desk)
   return desk->folder;
 }
 
+/* On a bus of its own: a program of the same name on the user's must not
+ * answer. */
 void
 cw_desk_start (CwDesk *desk, const char *const *argv, const char *title)
 {
+  g_autoptr (GPtrArray) all = g_ptr_array_new ();
+  g_ptr_array_add (all, (gpointer) "dbus-run-session");
+  g_ptr_array_add (all, (gpointer) "--");
+  for (guint i = 0; argv[i]; i++)
+    g_ptr_array_add (all, (gpointer)argv[i]);
+  g_ptr_array_add (all, NULL);
   end_process (&desk->program);
-  desk->program = launch (desk, G_SUBPROCESS_FLAGS_NONE, argv);
+  desk->program = launch (desk, G_SUBPROCESS_FLAGS_NONE,
+                          (const char *const *)all->pdata);
   cw_desk_await_window (desk, title);
 }
 
