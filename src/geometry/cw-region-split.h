@@ -8,6 +8,26 @@
 
 G_BEGIN_DECLS
 
+/* The coordinate that tells on which side of a line a point is. */
+static inline CwLength
+cw_across (CwAxis axis, CwPoint point)
+{
+  return axis == CW_AXIS_X ? point.x : point.y;
+}
+
+/* The one that tells where along it. */
+static inline CwLength
+cw_along (CwAxis axis, CwPoint point)
+{
+  return axis == CW_AXIS_X ? point.y : point.x;
+}
+
+static inline CwPoint
+cw_on_line (CwAxis axis, CwLength at, CwLength along)
+{
+  return axis == CW_AXIS_X ? cw_point (at, along) : cw_point (along, at);
+}
+
 typedef enum
 {
   CW_HALF_LOW,
@@ -22,7 +42,8 @@ typedef struct
   CwHalf half;
 } CwSidePart;
 
-/* Appends @side to @parts (CwSidePart), cut where it crosses @axis = @at. */
+/* Appends @side to @parts (CwSidePart), cut where it crosses or
+ * touches @axis = @at. */
 void cw_side_cut (const CwSide *side, CwPoint end, CwAxis axis, CwLength at,
                   GArray *parts);
 

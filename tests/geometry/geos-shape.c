@@ -231,6 +231,15 @@ geos_shape_area (const GeosShape *shape)
   return area / 1e18;
 }
 
+double
+geos_shape_length (const GeosShape *shape)
+{
+  double length;
+  g_assert_cmpint (GEOSLength_r (geos_shape_context (), shape, &length), ==,
+                   1);
+  return length / 1e9;
+}
+
 guint
 geos_shape_n_parts (const GeosShape *shape, double least)
 {

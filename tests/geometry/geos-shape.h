@@ -30,6 +30,9 @@ GeosShape *geos_shape_subtract (const GeosShape *a, const GeosShape *b);
 /* m² */
 double geos_shape_area (const GeosShape *shape);
 
+/* Of its whole rim, m. */
+double geos_shape_length (const GeosShape *shape);
+
 /* Connected parts of more than @least m². */
 guint geos_shape_n_parts (const GeosShape *shape, double least);
 

@@ -83,8 +83,9 @@ check_half (const Cut *cut, const CwRegion *ours, const GeosShape *theirs,
 {
   double deviation = deviations[fineness];
   gboolean is_finest = fineness + 1 == G_N_ELEMENTS (deviations);
-  double slack = length_of_arcs (ours) * deviation * 1e-9
-                 + cw_region_length (ours) * ROUNDING + 1e-18;
+  double length = MAX (cw_region_length (ours), geos_shape_length (theirs));
+  double slack = length_of_arcs (ours) * deviation * 1e-9 + length * ROUNDING
+                 + 1e-18;
   double off = fabs (cw_region_area (ours) - geos_shape_area (theirs));
   if (n_parts (ours, 0) != geos_shape_n_parts (theirs, 0))
     {
