@@ -69,13 +69,52 @@ file_chosen (GtkNativeDialog *dialog, int response, FileQuestion *question)
   g_object_unref (dialog);
 }
 
+/* As late as a real answer would come: never within the question. */
+typedef struct
+{
+  CwFileFunc file_done;
+  CwAnswerFunc done;
+  gpointer data;
+  GFile *file;
+  guint answer;
+} Prepared;
+
+static void
+give_prepared (gpointer data)
+{
+  Prepared *prepared = data;
+  if (prepared->file_done)
+    prepared->file_done (prepared->file, prepared->data);
+  else if (prepared->done)
+    prepared->done (prepared->answer, prepared->data);
+  g_clear_object (&prepared->file);
+  g_free (prepared);
+}
+
 static gboolean
-answered_by_test (CwFileFunc done, gpointer data)
+chosen_by_test (CwFileFunc done, gpointer data)
 {
   if (!prepared_file)
     return FALSE;
-  g_autoptr (GFile) file = g_steal_pointer (&prepared_file);
-  done (file, data);
+  Prepared *prepared = g_new0 (Prepared, 1);
+  prepared->file_done = done;
+  prepared->data = data;
+  prepared->file = g_steal_pointer (&prepared_file);
+  g_idle_add_once (give_prepared, prepared);
+  return TRUE;
+}
+
+static gboolean
+answered_by_test (CwAnswerFunc done, gpointer data)
+{
+  if (prepared_answer < 0)
+    return FALSE;
+  Prepared *prepared = g_new0 (Prepared, 1);
+  prepared->done = done;
+  prepared->data = data;
+  prepared->answer = (guint) prepared_answer;
+  prepared_answer = -1;
+  g_idle_add_once (give_prepared, prepared);
   return TRUE;
 }
 
@@ -84,7 +123,7 @@ ask_for_file (GtkWindow *parent, const char *title, CwFilesKind kind,
               GtkFileChooserAction action, GFile *folder, const char *name,
               CwFileFunc done, gpointer data)
 {
-  if (answered_by_test (done, data))
+  if (chosen_by_test (done, data))
     return;
   gboolean saves = action == GTK_FILE_CHOOSER_ACTION_SAVE;
   GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
@@ -156,14 +195,8 @@ void
 cw_dialogs_ask (GtkWindow *parent, const char *message, const char *detail,
                 const char *const *answers, CwAnswerFunc done, gpointer data)
 {
-  if (prepared_answer >= 0)
-    {
-      guint answer = (guint) prepared_answer;
-      prepared_answer = -1;
-      if (done)
-        done (answer, data);
-      return;
-    }
+  if (answered_by_test (done, data))
+    return;
   GtkWidget *dialog = gtk_message_dialog_new (
       parent, GTK_DIALOG_MODAL | GTK_DIALOG_DESTROY_WITH_PARENT
                   | GTK_DIALOG_USE_HEADER_BAR,

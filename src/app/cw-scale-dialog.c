@@ -191,7 +191,7 @@ cw_scale_dialog_measured (GtkWindow *parent, CwJob *job, const char *sheet_id,
   asking->data = data;
   asking->field = gtk_entry_new ();
   gtk_entry_set_activates_default (GTK_ENTRY (asking->field), TRUE);
-  asking->stated = gtk_check_button_new ();
+  asking->stated = gtk_check_button_new_with_label (_("Take the stated scale"));
   gtk_widget_set_visible (asking->stated, FALSE);
   cw_form_dialog_add (asking->dialog,
                       _("True length between the two points"), asking->field);
