@@ -188,7 +188,9 @@ cw_desk_start (CwDesk *desk, const char *const *argv, const char *title)
     g_ptr_array_add (all, (gpointer)argv[i]);
   g_ptr_array_add (all, NULL);
   end_process (&desk->program);
-  desk->program = launch (desk, G_SUBPROCESS_FLAGS_NONE,
+  desk->program = launch (desk,
+                          G_SUBPROCESS_FLAGS_STDOUT_SILENCE
+                              | G_SUBPROCESS_FLAGS_STDERR_SILENCE,
                           (const char *const *)all->pdata);
   cw_desk_await_window (desk, title);
 }
