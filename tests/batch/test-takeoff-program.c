@@ -331,6 +331,30 @@ test_unwritable (Fixture *fixture, gconstpointer data)
   assert_absent (fixture, "no");
 }
 
+/* A full disk shows only when the last bytes are written. */
+static void
+test_output_full (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *project
+      = takeoff_copy (fixture->folder, GOOD, "a.cladwright");
+  g_autofree char *program
+      = g_build_filename (g_getenv ("CW_BUILD_ROOT"), "src", "batch",
+                          "cladwright-takeoff", NULL);
+  g_autoptr (GSubprocessLauncher) launcher
+      = g_subprocess_launcher_new (G_SUBPROCESS_FLAGS_STDERR_PIPE);
+  g_autoptr (GError) error = NULL;
+  g_autofree char *err = NULL;
+  g_subprocess_launcher_set_stdout_file_path (launcher, "/dev/full");
+  g_autoptr (GSubprocess) process = g_subprocess_launcher_spawn (
+      launcher, &error, program, project, NULL);
+  g_assert_no_error (error);
+  g_subprocess_communicate_utf8 (process, NULL, NULL, NULL, &err, &error);
+  g_assert_no_error (error);
+  g_assert_cmpint (g_subprocess_get_exit_status (process), ==, 1);
+  g_assert_true (
+      g_str_has_prefix (err, "Standard output cannot be written: "));
+}
+
 static void
 test_help (Fixture *fixture, gconstpointer data)
 {
@@ -367,6 +391,7 @@ main (int argc, char *argv[])
   ADD ("usage", test_usage);
   ADD ("same-file", test_same_file);
   ADD ("unwritable", test_unwritable);
+  ADD ("output-full", test_output_full);
   ADD ("help", test_help);
   return g_test_run ();
 }
