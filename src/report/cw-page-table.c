@@ -207,9 +207,20 @@ show_cells (const CwPages *pages, const CwTable *table, const SetRow *set,
     }
 }
 
+static gboolean
+has_titles (const CwTable *table)
+{
+  for (guint i = 0; i < table->n_columns; i++)
+    if (*table->columns[i].title)
+      return TRUE;
+  return FALSE;
+}
+
 static void
 show_head (CwPages *pages, const CwTable *table)
 {
+  if (!has_titles (table))
+    return;
   const CwType type = CW_TYPE_LABEL;
   SetRow head = set_head (pages, table);
   show_cells (pages, table, &head, &type);
@@ -228,7 +239,7 @@ link_row (const CwPages *pages, const Row *row, double height)
   const double box[] = { pages->left, pages->y, pages->width, height };
   for (guint i = 0; i < G_N_ELEMENTS (box); i++)
     g_ascii_formatd (numbers[i], sizeof numbers[i], "%.2f", box[i]);
-  where = g_strdup_printf ("rect=[%s %s %s %s] page=%u pos=[0 0]", numbers[0],
+  where = g_strdup_printf ("rect=[%s %s %s %s] dest='page-%u'", numbers[0],
                            numbers[1], numbers[2], numbers[3], row->page);
   cairo_tag_begin (pages->cr, CAIRO_TAG_LINK, where);
   cairo_tag_end (pages->cr, CAIRO_TAG_LINK);
@@ -285,7 +296,7 @@ add_row_to_pages (CwPages *pages, const CwTable *table, guint index)
   cw_pages_need (pages, height_kept (pages, table, index));
   if (pages->number != former)
     show_head (pages, table);
-  else if (row->is_group)
+  else if (row->is_group && index > 0)
     pages->y += CW_PAGE_STEP;
   SetRow set = set_row (pages, table, row);
   show_row (pages, table, index, &set);
@@ -295,6 +306,8 @@ add_row_to_pages (CwPages *pages, const CwTable *table, guint index)
 static double
 head_height (const CwPages *pages, const CwTable *table)
 {
+  if (!has_titles (table))
+    return 0;
   SetRow head = set_head (pages, table);
   g_ptr_array_unref (head.layouts);
   return head.height;

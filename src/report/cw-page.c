@@ -60,6 +60,16 @@ draw_head_and_foot (const CwPages *pages)
                      CW_ALIGN_RIGHT);
 }
 
+/* Links lead to names: cairo 1.16 drops one to a page that is not written
+ * yet. */
+static void
+add_destination (const CwPages *pages)
+{
+  g_autofree char *name = g_strdup_printf ("name='page-%u'", pages->number);
+  cairo_tag_begin (pages->cr, CAIRO_TAG_DEST, name);
+  cairo_tag_end (pages->cr, CAIRO_TAG_DEST);
+}
+
 static void
 start_page (CwPages *pages)
 {
@@ -78,6 +88,7 @@ start_page (CwPages *pages)
   if (pages->is_trial)
     return;
   draw_head_and_foot (pages);
+  add_destination (pages);
   if (pages->progress)
     pages->progress (pages->number, pages->n_pages, pages->progress_data);
 }

@@ -19,10 +19,11 @@
 
 /* What stands above and below the drawing on its page, beside the heading: a
  * line of figures, the scale bar and the legend. */
-#define ROOM_FIGURES 40.0
-#define ROOM_BELOW 80.0
+#define ROOM_FIGURES 44.0
+#define ROOM_BELOW 76.0
 
 #define MOST_HEADING_LINES 4
+#define MOST_BACKGROUND_LINES 2
 
 /* Points: what cannot be written so large is in the tables. */
 #define LEAST_TEXT 8.0
@@ -175,7 +176,37 @@ add_figures (const CwPapers *papers, const CwWallTakeoff *wall)
   for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
     append_amount (papers, text, wall, keys[i]);
   cw_page_add_text (papers->pages, CW_TYPE_BODY, text->str);
-  cw_page_add_space (papers->pages, 1);
+}
+
+static void
+append_part (GString *text, const char *part)
+{
+  if (part && *part)
+    g_string_append_printf (text, "%s%s", text->len ? "   ·   " : "", part);
+}
+
+/* What the wall is clad with, and where it was drawn from. */
+static void
+add_background (const CwPapers *papers, const CwWall *wall)
+{
+  const CwElevation *elevation = wall->elevation;
+  const CwSheet *sheet
+      = cw_project_sheet (papers->takeoff->project, elevation->sheet);
+  const CwPanel *panel
+      = wall->buildup ? cw_list_at (wall->buildup->panels, 0) : NULL;
+  g_autoptr (GString) text = g_string_new (NULL);
+  append_part (text, wall->buildup ? wall->buildup->name
+                                   : _("No buildup is chosen"));
+  append_part (text, panel ? panel->name : NULL);
+  append_part (text, sheet ? sheet->name : NULL);
+  g_autoptr (PangoLayout) layout
+      = cw_page_layout (papers->pages, CW_TYPE_SMALL, text->str,
+                        papers->pages->width, CW_ALIGN_LEFT);
+  pango_layout_set_height (layout, -MOST_BACKGROUND_LINES);
+  pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
+  cw_page_show (papers->pages, CW_TYPE_SMALL, layout, papers->pages->left,
+                papers->pages->y);
+  papers->pages->y += cw_page_layout_height (layout) + CW_PAGE_STEP;
 }
 
 static void
@@ -221,6 +252,7 @@ cw_papers_add_elevation (const CwPapers *papers, const CwWallTakeoff *wall)
   const Fit fit = fit_wall (papers, wall, &box);
   begin (papers, elevation, fit.is_turned);
   add_figures (papers, wall);
+  add_background (papers, wall->wall);
   add_drawing (papers, wall, &box, &fit);
   cw_papers_add_scale_bar (papers, POINTS_PER_MM / fit.ratio, fit.label);
   cw_papers_add_legend (papers, wall);

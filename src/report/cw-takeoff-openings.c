@@ -135,5 +135,6 @@ cw_papers_add_openings (const CwPapers *papers)
                     _("Rough sizes; an arch's height is that of its springing, "
                       "with the rise above it. The area is of one. What the "
                       "makers of windows and doors need is theirs to say."));
+  cw_page_add_space (papers->pages, 0.5);
   cw_pages_add_table (papers->pages, table);
 }

@@ -75,7 +75,7 @@ rule_and_steps (const CwPapers *papers, const CwQuantity *quantity)
   if (quantity->variant)
     return g_steal_pointer (&steps);
   const char *rule = _(quantity->type->help);
-  return *steps ? g_strdup_printf ("%s\n= %s", rule, steps) : g_strdup (rule);
+  return *steps ? g_strdup_printf ("%s → %s", rule, steps) : g_strdup (rule);
 }
 
 static void

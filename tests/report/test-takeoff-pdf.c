@@ -127,6 +127,75 @@ test_words (void)
 }
 
 static void
+test_assumptions (void)
+{
+  static const char *const rows[]
+      = { "Panel 50 × 600 × 2400", " 400 mm ", " 43 kg ", " 1200 mm " };
+  const PaperHouse house
+      = { .units = CW_UNITS_METRIC, .n_elevations = 1, .name = "House" };
+  g_autoptr (PaperDocument) document
+      = document_of (&house, CW_PAPER_BY_UNITS);
+  g_autofree char *text = paper_text (
+      document, 0, poppler_document_get_n_pages (document));
+  const char *from = strstr (text, "Buildups What the quantities assume.");
+  g_assert_nonnull (from);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    if (!strstr (from, rows[i]))
+      g_error ("“%s” is not in: %s", rows[i], from);
+}
+
+static int
+page_of (PopplerDocument *document, const PopplerDest *dest)
+{
+  if (dest->type != POPPLER_DEST_NAMED)
+    return dest->page_num - 1;
+  PopplerDest *found
+      = poppler_document_find_dest (document, dest->named_dest);
+  g_assert_nonnull (found);
+  const int page = found->page_num - 1;
+  poppler_dest_free (found);
+  return page;
+}
+
+/* The page's y runs up. */
+static guint
+links_above (GList *links, const PopplerLinkMapping *mapping)
+{
+  guint n = 0;
+  for (GList *link = links; link; link = link->next)
+    n += ((PopplerLinkMapping *) link->data)->area.y1 > mapping->area.y1;
+  return n;
+}
+
+/* A row of the summary leads to its elevation. */
+static void
+test_links (void)
+{
+  guint n = 0;
+  const PaperHouse house
+      = { .units = CW_UNITS_METRIC, .n_elevations = 3, .name = "House" };
+  g_autoptr (PaperDocument) document
+      = document_of (&house, CW_PAPER_BY_UNITS);
+  g_autoptr (PaperPage) page = poppler_document_get_page (document, 0);
+  GList *links = poppler_page_get_link_mapping (page);
+  for (GList *link = links; link; link = link->next)
+    {
+      const PopplerAction *action
+          = ((PopplerLinkMapping *) link->data)->action;
+      g_assert_cmpint (action->type, ==, POPPLER_ACTION_GOTO_DEST);
+      const int to = page_of (document, action->goto_dest.dest);
+      g_autofree char *text = paper_text (document, to, to + 1);
+      g_autofree char *name = g_strdup_printf (
+          "Elevation Wall %u ", 1 + links_above (links, link->data));
+      g_assert_nonnull (strstr (text, name));
+      g_assert_nonnull (strstr (text, "Scale 1:"));
+      n++;
+    }
+  poppler_page_free_link_mapping (links);
+  g_assert_cmpuint (n, ==, 3);
+}
+
+static void
 test_troubles (void)
 {
   const PaperHouse house = { .units = CW_UNITS_METRIC, .n_elevations = 2,
@@ -232,6 +301,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/report/takeoff/pdf/paper", test_paper);
   g_test_add_func ("/report/takeoff/pdf/fonts", test_fonts);
   g_test_add_func ("/report/takeoff/pdf/words", test_words);
+  g_test_add_func ("/report/takeoff/pdf/assumptions", test_assumptions);
+  g_test_add_func ("/report/takeoff/pdf/links", test_links);
   g_test_add_func ("/report/takeoff/pdf/troubles", test_troubles);
   g_test_add_func ("/report/takeoff/pdf/empty", test_empty);
   g_test_add_func ("/report/takeoff/pdf/no-outline", test_no_outline);
