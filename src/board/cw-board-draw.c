@@ -11,8 +11,9 @@
 /* How strongly things are seen that are not the matter at hand. */
 #define NEIGHBOUR_STRENGTH 0.4
 #define STALE_STRENGTH 0.45
-/* So much of the face lets the sheet be seen through it. */
-#define OVER_SHEET_STRENGTH 0.55
+/* Panels, where there is a sheet to see; less while something is traced. */
+#define OVER_SHEET_STRENGTH 0.7
+#define TRACING_STRENGTH 0.25
 /* Measures are laid out anew when the zoom is another by so much. */
 #define MEASURES_SLACK 0.02
 
@@ -102,6 +103,36 @@ draw_lit (CwBoard *self)
                               : NULL;
 }
 
+static void
+add_sides (CwDisplayList *list, const CwRegion *region)
+{
+  for (gsize i = 0; i < cw_region_n_loops (region); i++)
+    {
+      CwLoop loop = cw_region_loop (region, i);
+
+      for (gsize j = 0; j < loop.n_sides; j++)
+        cw_display_list_add_side (list, CW_STYLE_DRAFT, NULL, &loop.sides[j],
+                                  cw_loop_end (&loop, j));
+    }
+}
+
+/* Black on a black sheet nobody could tell what has been traced already. */
+static CwDisplayList *
+draw_traced (CwBoard *self)
+{
+  CwDisplayList *list;
+
+  if (!shows_sheet (self) || self->kind == CW_TOOL_SELECT
+      || self->wall == NULL || self->wall->outline == NULL)
+    return NULL;
+  list = cw_display_list_new ();
+  add_sides (list, self->wall->outline);
+  for (guint i = 0; i < self->wall->openings->len; i++)
+    add_sides (list,
+               g_array_index (self->wall->openings, CwWallOpening, i).shape);
+  return list;
+}
+
 static CwDisplayList *
 draw_list (CwBoard *self, CwBoardPicture picture)
 {
@@ -111,6 +142,8 @@ draw_list (CwBoard *self, CwBoardPicture picture)
       return self->tool
                  ? cw_tool_overlay (self->tool, self->view.nm_per_pixel)
                  : NULL;
+    case CW_BOARD_TRACED:
+      return draw_traced (self);
     case CW_BOARD_LIT:
       return draw_lit (self);
     default:
@@ -328,11 +361,13 @@ strength_of (CwBoard *self, CwBoardPicture picture)
 {
   double strength = 1;
 
-  if (picture == CW_BOARD_PANELS && !is_takeoff_fresh (self))
+  if (picture != CW_BOARD_PANELS)
+    return 1;
+  if (!is_takeoff_fresh (self))
     strength *= STALE_STRENGTH;
-  if ((picture == CW_BOARD_FACE || picture == CW_BOARD_PANELS)
-      && shows_sheet (self))
-    strength *= OVER_SHEET_STRENGTH;
+  if (shows_sheet (self))
+    strength *= self->kind == CW_TOOL_SELECT ? OVER_SHEET_STRENGTH
+                                             : TRACING_STRENGTH;
   return strength;
 }
 
@@ -389,6 +424,43 @@ cw_board_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
   gtk_widget_queue_draw (widget);
 }
 
+static void
+show_wall (CwBoard *self, GtkSnapshot *snapshot, const CwLookout *lookout)
+{
+  show_neighbours (self, snapshot, lookout);
+  for (guint i = CW_BOARD_FACE; i <= CW_BOARD_OPENINGS; i++)
+    show_picture (self, (CwBoardPicture) i, snapshot, lookout);
+}
+
+/* As if the wall were drawn in washes on the sheet: whatever covers what, the
+ * sheet's lines are seen. */
+static void
+show_wall_on_sheet (CwBoard *self, GtkSnapshot *snapshot,
+                    const CwLookout *lookout)
+{
+  gtk_snapshot_push_blend (snapshot, self->palette == CW_PALETTE_DARK
+                                         ? GSK_BLEND_MODE_SCREEN
+                                         : GSK_BLEND_MODE_MULTIPLY);
+  show_sheet (self, snapshot, lookout);
+  gtk_snapshot_pop (snapshot);
+  show_wall (self, snapshot, lookout);
+  gtk_snapshot_pop (snapshot);
+}
+
+static CwLookout
+present_lookout (CwBoard *self)
+{
+  return (CwLookout) {
+    .view = self->view,
+    .width = gtk_widget_get_width (GTK_WIDGET (self)),
+    .height = gtk_widget_get_height (GTK_WIDGET (self)),
+    .palette = self->palette,
+    .text_scale = text_scale (self),
+    .over_sheet = shows_sheet (self),
+    .moving = is_zooming (self),
+  };
+}
+
 void
 cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
@@ -399,17 +471,11 @@ cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     cw_board_zoom_fit (self);
   renew_lists (self);
   renew_neighbours (self);
-  lookout = (CwLookout) {
-    .view = self->view,
-    .width = gtk_widget_get_width (widget),
-    .height = gtk_widget_get_height (widget),
-    .palette = self->palette,
-    .text_scale = text_scale (self),
-    .moving = is_zooming (self),
-  };
+  lookout = present_lookout (self);
   if (shows_sheet (self))
-    show_sheet (self, snapshot, &lookout);
-  show_neighbours (self, snapshot, &lookout);
-  for (guint i = 0; i < CW_N_BOARD_PICTURES; i++)
+    show_wall_on_sheet (self, snapshot, &lookout);
+  else
+    show_wall (self, snapshot, &lookout);
+  for (guint i = CW_BOARD_MEASURES; i < CW_N_BOARD_PICTURES; i++)
     show_picture (self, (CwBoardPicture) i, snapshot, &lookout);
 }

@@ -47,11 +47,14 @@ see_pointer (CwBoard *self, GtkEventController *controller, double x,
       = hold_of (gtk_event_controller_get_current_event_state (controller));
 }
 
-static void
-tell_pointer (CwBoard *self)
+/* Also when the wall moved under it. */
+void
+cw_board_tell_pointer (CwBoard *self)
 {
   CwPoint at = cw_view_point (&self->view, self->x, self->y);
 
+  if (!self->has_pointer || self->tool == NULL)
+    return;
   g_signal_emit (self, cw_board_signals[CW_BOARD_POINTER_MOVED], 0, at.x,
                  at.y);
 }
@@ -106,7 +109,7 @@ on_motion (GtkEventController *controller, double x, double y, CwBoard *self)
     return;
   cw_board_feed_again (self);
   cw_board_after_tool (self);
-  tell_pointer (self);
+  cw_board_tell_pointer (self);
 }
 
 static void

@@ -22,6 +22,7 @@ typedef enum
   CW_BOARD_PANELS,
   CW_BOARD_OPENINGS,
   CW_BOARD_MEASURES,
+  CW_BOARD_TRACED,      /* of the wall, over a sheet, while more is traced */
   CW_BOARD_LIT,
   CW_BOARD_OVERLAY,
   CW_N_BOARD_PICTURES,
@@ -105,6 +106,7 @@ void cw_board_tell (CwBoard *self);
 /* cw-board-input.c */
 void cw_board_listen (CwBoard *self);
 void cw_board_feed_again (CwBoard *self);
+void cw_board_tell_pointer (CwBoard *self);
 
 /* cw-board-draw.c */
 void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);

@@ -28,6 +28,7 @@ cw_board_view_changed (CwBoard *self)
 {
   cw_board_spoil (self, 1 << CW_BOARD_OVERLAY);
   g_signal_emit (self, cw_board_signals[CW_BOARD_VIEW_CHANGED], 0);
+  cw_board_tell_pointer (self);
 }
 
 static gboolean

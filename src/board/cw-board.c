@@ -217,7 +217,7 @@ cw_board_set_tool (CwBoard *self, CwToolKind kind)
   self->kind = kind;
   renew_tool (self);
   choose_cursor (self);
-  cw_board_spoil (self, 1 << CW_BOARD_OVERLAY);
+  cw_board_spoil (self, 1 << CW_BOARD_OVERLAY | 1 << CW_BOARD_TRACED);
   cw_board_tell (self);
   g_signal_emit (self, cw_board_signals[CW_BOARD_TOOL_CHANGED], 0);
 }
@@ -356,7 +356,7 @@ cw_board_set_sheet_source (CwBoard *self, const char *sheet_id,
       || self->wall == NULL || self->wall->outline == NULL)
     self->wants_fit = TRUE;
   cw_board_tell (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  cw_board_spoil (self, ~0u);
 }
 
 void

@@ -71,6 +71,7 @@ paint (CwPicture *picture, const CwLookout *lookout)
     .y = picture->view.y,
     .palette = lookout->palette,
     .text_scale = lookout->text_scale,
+    .patches = lookout->over_sheet,
   };
 
   cw_paint (cr, picture->list, &paint);

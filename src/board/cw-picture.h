@@ -30,6 +30,7 @@ typedef struct
   double width, height;     /* of the window, pixels */
   CwPalette palette;
   double text_scale;
+  gboolean over_sheet;      /* texts stand on patches of paper */
   gboolean moving;          /* in the middle of a zoom: any node will do */
 } CwLookout;
 

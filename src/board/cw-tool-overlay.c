@@ -119,14 +119,13 @@ cw_tool_draw_length (CwTool *tool, CwDisplayList *list, CwPoint from,
 }
 
 void
-cw_tool_draw_box (CwTool *tool, CwDisplayList *list, const CwBox *box,
-                  double nm_per_pixel)
+cw_tool_draw_size (CwTool *tool, CwDisplayList *list, const CwBox *box,
+                   double nm_per_pixel)
 {
   CwPoint low_left = { box->left, box->bottom };
   CwPoint low_right = { box->right, box->bottom };
   CwPoint high_right = { box->right, box->top };
 
-  cw_display_list_add_box (list, CW_STYLE_DRAFT, NULL, box);
   cw_tool_draw_length (tool, list, low_left, low_right, nm_per_pixel);
   cw_tool_draw_length (tool, list, low_right, high_right, nm_per_pixel);
 }

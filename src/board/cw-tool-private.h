@@ -101,9 +101,9 @@ void cw_tool_draw_label (CwDisplayList *list, CwPoint at, CwAnchor anchor,
 /* The length of the way between two points, beside its middle. */
 void cw_tool_draw_length (CwTool *tool, CwDisplayList *list, CwPoint from,
                           CwPoint to, double nm_per_pixel);
-/* A draft box with its width and height. */
-void cw_tool_draw_box (CwTool *tool, CwDisplayList *list, const CwBox *box,
-                       double nm_per_pixel);
+/* The width and height of a box, beside its sides. */
+void cw_tool_draw_size (CwTool *tool, CwDisplayList *list, const CwBox *box,
+                        double nm_per_pixel);
 
 /* "1200 × 1400" in the user's form. (transfer full) */
 char *cw_tool_size_text (CwTool *tool, CwLength width, CwLength height);

@@ -346,8 +346,10 @@ draw_draft (RectangleTool *self, CwDisplayList *list, double nm_per_pixel)
 
   if (!cw_edit_box_is_sound (&box))
     return;
-  cw_tool_draw_box (&self->tool, list, &box, nm_per_pixel);
-  if (self->kind->type == &cw_arch_type)
+  cw_tool_draw_size (&self->tool, list, &box, nm_per_pixel);
+  if (self->kind->type != &cw_arch_type)
+    cw_display_list_add_box (list, CW_STYLE_DRAFT, NULL, &box);
+  else
     {
       g_autoptr (CwNode) arch
           = new_item (self, "", &box, usual_rise (self, &box));

@@ -6,9 +6,11 @@
 #include <string.h>
 
 #include "cw-display-items.h"
+#include "cw-palette.h"
 
 #define HATCH_SPACING 6.0
 #define LEAST_TEXT 5.0
+#define PATCH_MARGIN 2.0
 
 typedef struct
 {
@@ -209,18 +211,43 @@ fitting_size (const Painting *painting, const CwDisplayText *text,
   return fitting >= least ? fitting : 0;
 }
 
+/* Whether texts of that style stand beside the wall and not on its shapes. */
+static gboolean
+stands_beside (CwStyle style)
+{
+  return style == CW_STYLE_DIMENSION_TEXT || style == CW_STYLE_LEVEL_TEXT;
+}
+
 static void
-show_text (const Painting *painting, const CwDisplayText *text)
+show_patch (const Painting *painting, double x, double y, double width,
+            double height)
+{
+  const CwColour paper
+      = cw_tone (painting->paint->palette, CW_TONE_PAPER);
+  cairo_t *cr = painting->cr;
+  cairo_set_source_rgba (cr, paper.red, paper.green, paper.blue, 0.85);
+  cairo_rectangle (cr, x - PATCH_MARGIN, y, width + 2 * PATCH_MARGIN, height);
+  cairo_fill (cr);
+}
+
+static void
+show_text (const Painting *painting, const CwDisplayText *text,
+           const CwStyleValues *style, gboolean patch)
 {
   static const double shares[] = { -0.5, 0, -1 };
-  int width, height;
+  int across, along;
   cairo_t *cr = painting->cr;
-  pango_layout_get_size (painting->layout, &width, &height);
+  pango_layout_get_size (painting->layout, &across, &along);
+  const double width = (double) across / PANGO_SCALE;
+  const double height = (double) along / PANGO_SCALE;
+  const double x = shares[text->anchor] * width, y = -0.5 * height;
   cairo_save (cr);
   cairo_translate (cr, to_x (painting, text->x), to_y (painting, text->y));
   cairo_rotate (cr, -text->angle);
-  cairo_move_to (cr, shares[text->anchor] * width / PANGO_SCALE,
-                 -0.5 * height / PANGO_SCALE);
+  if (patch)
+    show_patch (painting, x, y, width, height);
+  set_colour (cr, &style->line);
+  cairo_move_to (cr, x, y);
   pango_cairo_show_layout (cr, painting->layout);
   cairo_restore (cr);
   cairo_new_path (cr);
@@ -259,8 +286,8 @@ paint_text (Painting *painting, const CwDisplayItem *item,
   if (size <= 0)
     return;
   set_font (painting, style, size);
-  set_colour (painting->cr, &style->line);
-  show_text (painting, text);
+  show_text (painting, text, style,
+             painting->paint->patches && stands_beside (item->style));
 }
 
 static void

@@ -18,6 +18,7 @@ typedef struct
   double text_scale;          /* 1: the style's sizes; for the user's font scale */
   double least_text;          /* no text smaller than this, context units; 0: 5 */
   const char *only_id;        /* (nullable): paint just what has that id */
+  gboolean patches;           /* dimensions and levels stand on patches of paper, to be read over a plan sheet */
 } CwPaint;
 
 /* Paints what meets the clip. Hatches get a flat tone where their spacing
