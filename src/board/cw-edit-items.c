@@ -216,6 +216,40 @@ cw_edit_fill (const CwProject *project, const CwNode *item, const CwBox *box)
   return by;
 }
 
+static gboolean
+is_of_circles (gint64 head)
+{
+  return head == CW_ARCH_SEGMENTAL || head == CW_ARCH_SEMICIRCULAR
+         || head == CW_ARCH_POINTED;
+}
+
+CwNode *
+cw_edit_spring (const CwProject *project, const CwNode *arch, CwLength level)
+{
+  g_autoptr (CwOpening) resolved = NULL;
+  CwLength full, rise, least, most;
+  gint64 head;
+  CwNode *by;
+
+  g_return_val_if_fail (arch && arch->type == &cw_arch_type, NULL);
+
+  resolved = cw_project_resolve_opening (project, (const CwOpening *) arch);
+  full = resolved->height + resolved->rise;
+  rise = CLAMP (resolved->y + full - level, 1, full - 1);
+  head = is_of_circles (resolved->head)
+             ? cw_edit_head_for (resolved->width, rise)
+             : resolved->head;
+  cw_arch_rise_limits ((CwArchHead) head, resolved->width, &least, &most);
+  rise = CLAMP (rise, least, MIN (most, full - 1));
+  by = cw_node_copy (arch);
+  cw_node_put (by, "rise", rise);
+  cw_node_put (by, "height", full - rise);
+  if (head != resolved->head)
+    cw_node_put (by, "head", head);
+  cw_node_freeze (by);
+  return by;
+}
+
 gboolean
 cw_edit_point_is_sound (CwPoint point)
 {

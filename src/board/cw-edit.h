@@ -59,6 +59,13 @@ CwProject *cw_edit_remove (const CwProject *project,
 CwNode *cw_edit_fill (const CwProject *project, const CwNode *item,
                       const CwBox *box);
 
+/* An arch with its springing line brought to @level, its crown and sill where
+ * they are. Heads of one or two circles (segmental, semicircular, pointed)
+ * become one another as the rise asks; the others keep to their limits.
+ * (transfer full) */
+CwNode *cw_edit_spring (const CwProject *project, const CwNode *arch,
+                        CwLength level);
+
 /* A CwScale of a sheet, both ways alike. */
 CwProject *cw_edit_set_scale (const CwProject *project, const CwSheet *sheet,
                               double mm_per_point);

@@ -35,6 +35,19 @@ add_box (GArray *handles, const CwBox *box)
 }
 
 static void
+add_springing (GArray *handles, const CwWall *wall, const char *id)
+{
+  const CwWallOpening *found = cw_hit_opening (wall, id);
+  const CwOpening *arch = found ? found->opening : NULL;
+
+  if (arch == NULL || arch->node.type != &cw_arch_type || arch->rise <= 0)
+    return;
+  add (handles, arch->x, arch->y + arch->height, CW_HANDLE_SPRINGING, 0);
+  add (handles, arch->x + arch->width, arch->y + arch->height,
+       CW_HANDLE_SPRINGING, 0);
+}
+
+static void
 add_corners (GArray *handles, const CwList *corners)
 {
   for (gsize i = 0; i < cw_list_length (corners); i++)
@@ -70,7 +83,10 @@ cw_handles (const CwWall *wall, const char *id)
                      ((CwOutline *) wall->elevation->outline)->corners);
     }
   else if (!is_unclad (wall, id) && cw_hit_bounds (wall, id, &box))
-    add_box (handles, &box);
+    {
+      add_box (handles, &box);
+      add_springing (handles, wall, id);
+    }
   return handles;
 }
 

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The handles of what is selected: eight about an item that has a size, one
- * at each corner of an outline.
+ * The handles of what is selected: eight about an item that has a size, two
+ * more at the ends of an arch's springing line, one at each corner of an
+ * outline.
  */
 #pragma once
 
@@ -16,6 +17,7 @@ typedef enum
   CW_HANDLE_BOTTOM = 1 << 2,
   CW_HANDLE_TOP = 1 << 3,
   CW_HANDLE_CORNER = 1 << 4,    /* of an outline */
+  CW_HANDLE_SPRINGING = 1 << 5, /* of an arch; its crown stays */
 } CwHandleKind;
 
 typedef struct

@@ -136,19 +136,39 @@ handle_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
 }
 
 static void
+replace_by (CwDrag *drag, CwTool *tool, const CwNode *item, const CwNode *by,
+            const char *name)
+{
+  g_autoptr (CwProject) project = cw_edit_replace (drag->base, item, by);
+
+  show (drag, tool, project, name);
+}
+
+static void
 resize_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
 {
   const CwNode *item = handled_item (drag);
   CwBox box = cw_handle_drag (&drag->box, drag->handle.kind,
                               handle_to (drag, tool, pointer));
   g_autoptr (CwNode) by = NULL;
-  g_autoptr (CwProject) project = NULL;
 
   if (item == NULL || !cw_edit_box_is_sound (&box))
     return;
   by = cw_edit_fill (drag->base, item, &box);
-  project = cw_edit_replace (drag->base, item, by);
-  show (drag, tool, project, _ ("Resize"));
+  replace_by (drag, tool, item, by, _ ("Resize"));
+}
+
+static void
+spring_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
+{
+  const CwNode *item = handled_item (drag);
+  CwPoint to = handle_to (drag, tool, pointer);
+  g_autoptr (CwNode) by = NULL;
+
+  if (item == NULL)
+    return;
+  by = cw_edit_spring (drag->base, item, to.y);
+  replace_by (drag, tool, item, by, _ ("Change rise"));
 }
 
 /* The other corners of the outline, to come into line with. */
@@ -211,6 +231,8 @@ cw_drag_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
     move_to (drag, tool, pointer);
   else if (drag->handle.kind == CW_HANDLE_CORNER)
     reshape_to (drag, tool, pointer);
+  else if (drag->handle.kind == CW_HANDLE_SPRINGING)
+    spring_to (drag, tool, pointer);
   else
     resize_to (drag, tool, pointer);
 }

@@ -334,17 +334,33 @@ draw_selected (CwTool *tool, CwDisplayList *list)
     }
 }
 
-static void
-draw_size (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
+/* What a drag changes: the size, or an arch's rise. */
+static char *
+dragged_text (SelectTool *self, const CwWall *wall, const char *id,
+              const CwBox *box)
 {
-  const char *id = only_one (tool);
-  const CwWall *wall = cw_tool_wall (tool);
+  CwTool *tool = &self->tool;
+  const CwWallOpening *found = cw_hit_opening (wall, id);
+  g_autofree char *rise = NULL;
+
+  if (found == NULL || !self->drag.by_handle
+      || self->drag.handle.kind != CW_HANDLE_SPRINGING)
+    return cw_tool_size_text (tool, cw_box_width (box), cw_box_height (box));
+  rise = cw_length_format (found->opening->rise, &tool->style);
+  return g_strdup_printf (_ ("rise %s"), rise);
+}
+
+static void
+draw_size (SelectTool *self, CwDisplayList *list, double nm_per_pixel)
+{
+  const char *id = only_one (&self->tool);
+  const CwWall *wall = cw_tool_wall (&self->tool);
   g_autofree char *text = NULL;
   CwBox box;
 
   if (!id || !wall || !cw_hit_bounds (wall, id, &box))
     return;
-  text = cw_tool_size_text (tool, cw_box_width (&box), cw_box_height (&box));
+  text = dragged_text (self, wall, id, &box);
   cw_tool_draw_label (
       list, cw_point (box.left + cw_box_width (&box) / 2, box.top),
       CW_ANCHOR_CENTRE, 0, 16, nm_per_pixel, text);
@@ -365,7 +381,7 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
     cw_display_list_add_box (list, CW_STYLE_DRAFT, NULL, &band);
   else if (self->dragging)
     {
-      draw_size (tool, list, nm_per_pixel);
+      draw_size (self, list, nm_per_pixel);
       cw_tool_draw_snap (tool, list, nm_per_pixel);
     }
 }

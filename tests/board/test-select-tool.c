@@ -154,6 +154,34 @@ test_resize (void)
   case_assert_box (hand.document, "o1", 800, 1000, 1605, 1450);
 }
 
+/* The springing line goes down, the crown stays; a segmental head that rises
+ * by more than half its width becomes a pointed one. */
+static void
+test_springing (void)
+{
+  g_auto (Hand) hand = hand_new (CW_TOOL_ARCH, case_wall ());
+  const CwNode *arch;
+
+  hand_click (&hand, 3000, 300);
+  hand_type (&hand, "1000 x 2000 x 200");
+  hand_take (&hand, CW_TOOL_SELECT);
+  hand.hold = CW_HOLD_FREE;
+  hand_drag (&hand, 3000, 2100, 3000, 1950);
+  arch = case_item (hand.document, "o2");
+  g_assert_cmpint (case_get (arch, "rise"), ==, CW_MM (350));
+  g_assert_cmpint (case_get (arch, "height"), ==, CW_MM (1650));
+  g_assert_cmpint (case_get (arch, "head"), ==, CW_ARCH_SEGMENTAL);
+  hand_drag (&hand, 4000, 1950, 4100, 1700);
+  arch = case_item (hand.document, "o2");
+  g_assert_cmpint (case_get (arch, "rise"), ==, CW_MM (600));
+  g_assert_cmpint (case_get (arch, "head"), ==, CW_ARCH_POINTED);
+  hand_drag (&hand, 4000, 1700, 4000, -900);
+  arch = case_item (hand.document, "o2");
+  g_assert_cmpint (case_get (arch, "height"), >, 0);
+  g_assert_cmpint (case_get (arch, "rise") + case_get (arch, "height"), ==,
+                   CW_MM (2000));
+}
+
 /* Pushed past its other side it stays a window of a millimetre. */
 static void
 test_resize_past (void)
@@ -286,6 +314,7 @@ main (int argc, char *argv[])
                    test_changed_behind);
   g_test_add_func ("/board/select-tool/resize/handles", test_resize);
   g_test_add_func ("/board/select-tool/resize/past", test_resize_past);
+  g_test_add_func ("/board/select-tool/resize/springing", test_springing);
   g_test_add_func ("/board/select-tool/corner/move", test_corner);
   g_test_add_func ("/board/select-tool/corner/crossing",
                    test_corner_crossing);
