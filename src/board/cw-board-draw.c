@@ -478,4 +478,5 @@ cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     show_wall (self, snapshot, &lookout);
   for (guint i = CW_BOARD_MEASURES; i < CW_N_BOARD_PICTURES; i++)
     show_picture (self, (CwBoardPicture) i, snapshot, &lookout);
+  cw_board_show_crosshair (self, snapshot);
 }

@@ -26,8 +26,8 @@ hold_of (GdkModifierType state)
   return hold;
 }
 
-static CwPointer
-pointer_at (CwBoard *self, double x, double y)
+CwPointer
+cw_board_pointer (CwBoard *self, double x, double y)
 {
   return (CwPointer) {
     .at = cw_view_point (&self->view, x, y),
@@ -40,9 +40,10 @@ static void
 see_pointer (CwBoard *self, GtkEventController *controller, double x,
              double y)
 {
-  self->x = x;
-  self->y = y;
+  self->x = self->seen_x = x;
+  self->y = self->seen_y = y;
   self->has_pointer = TRUE;
+  self->by_keys = FALSE;
   self->hold
       = hold_of (gtk_event_controller_get_current_event_state (controller));
 }
@@ -67,7 +68,7 @@ cw_board_feed_again (CwBoard *self)
 
   if (self->tool == NULL || !self->has_pointer || self->wants_fit)
     return;
-  pointer = pointer_at (self, self->x, self->y);
+  pointer = cw_board_pointer (self, self->x, self->y);
   cw_tool_move (self->tool, &pointer);
 }
 
@@ -99,9 +100,19 @@ end_pan (CwBoard *self)
       self->kind == CW_TOOL_SELECT ? "default" : "crosshair");
 }
 
+/* The toolkit makes up motions of a pointer that rests; the crosshair stays. */
+static gboolean
+is_at_rest (CwBoard *self, double x, double y)
+{
+  return self->by_keys && fabs (x - self->seen_x) < 1
+         && fabs (y - self->seen_y) < 1;
+}
+
 static void
 on_motion (GtkEventController *controller, double x, double y, CwBoard *self)
 {
+  if (is_at_rest (self, x, y))
+    return;
   see_pointer (self, controller, x, y);
   if (self->panning)
     pan_to (self, x, y);
@@ -120,12 +131,13 @@ on_pressed (GtkGestureClick *gesture, int n_press, double x, double y,
 
   gtk_widget_grab_focus (GTK_WIDGET (self));
   see_pointer (self, GTK_EVENT_CONTROLLER (gesture), x, y);
+  self->space_used |= self->space;
   if (self->space)
     begin_pan (self, x, y);
   if (self->panning || self->tool == NULL)
     return;
   self->pressed = TRUE;
-  pointer = pointer_at (self, x, y);
+  pointer = cw_board_pointer (self, x, y);
   cw_tool_press (self->tool, &pointer, (guint) n_press);
   cw_board_after_tool (self);
 }
@@ -144,7 +156,7 @@ on_drag_end (GtkGestureDrag *gesture, double dx, double dy, CwBoard *self)
   self->pressed = FALSE;
   gtk_gesture_drag_get_start_point (gesture, &x, &y);
   see_pointer (self, GTK_EVENT_CONTROLLER (gesture), x + dx, y + dy);
-  pointer = pointer_at (self, x + dx, y + dy);
+  pointer = cw_board_pointer (self, x + dx, y + dy);
   cw_tool_release (self->tool, &pointer);
   cw_board_after_tool (self);
 }
@@ -399,12 +411,14 @@ on_key (GtkEventControllerKey *controller, guint key, guint code,
   self->hold = hold_of (state);
   if (key == GDK_KEY_space)
     {
+      self->space_used &= self->space;
       self->space = TRUE;
       return TRUE;
     }
   if (state & GDK_CONTROL_MASK)
     taken = zoom_by_key (self, key);
-  else if (!nudge_by_key (self, key, state) && !edit_by_key (self, key))
+  else if (!cw_board_move_crosshair (self, key, state)
+           && !nudge_by_key (self, key, state) && !edit_by_key (self, key))
     taken = !(state & GDK_ALT_MASK) && plain_key (self, key);
   else
     taken = TRUE;
@@ -417,8 +431,11 @@ static void
 on_key_released (GtkEventControllerKey *controller, guint key, guint code,
                  GdkModifierType state, CwBoard *self)
 {
-  if (key == GDK_KEY_space)
-    self->space = FALSE;
+  if (key != GDK_KEY_space)
+    return;
+  if (self->space && !self->space_used && self->by_keys)
+    cw_board_click_crosshair (self);
+  self->space = FALSE;
 }
 
 /* Holding a modifier shows at once, without waiting for the next motion. */

@@ -68,11 +68,14 @@ struct _CwBoard
   CwSheetTiles *tiles;          /* (nullable): of the shown sheet */
   char *tiles_key;
 
-  double x, y;                  /* the pointer, pixels */
+  double x, y;                  /* the pointer, or the crosshair, pixels */
   gboolean has_pointer;
+  gboolean by_keys;             /* the crosshair is moved by keys */
+  double seen_x, seen_y;        /* where the pointer itself was last */
   CwHold hold;
   gboolean pressed;
   gboolean space;               /* held: drags move the paper */
+  gboolean space_used;          /* it has been dragged with: no click */
   gboolean panning;
   double pan_x, pan_y;
   double pinch_x, pinch_y, pinch_scale;
@@ -106,7 +109,14 @@ void cw_board_tell (CwBoard *self);
 /* cw-board-input.c */
 void cw_board_listen (CwBoard *self);
 void cw_board_feed_again (CwBoard *self);
+CwPointer cw_board_pointer (CwBoard *self, double x, double y);
 void cw_board_tell_pointer (CwBoard *self);
+
+/* cw-board-keys.c: the crosshair that keys move, for who has no pointer. */
+gboolean cw_board_move_crosshair (CwBoard *self, guint key,
+                                  GdkModifierType state);
+void cw_board_click_crosshair (CwBoard *self);
+void cw_board_show_crosshair (CwBoard *self, GtkSnapshot *snapshot);
 
 /* cw-board-draw.c */
 void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);

@@ -372,6 +372,64 @@ test_select_and_nudge (void)
   g_assert_false (key (stage, GDK_KEY_Escape, 0));
 }
 
+static void
+tap_space (Stage *stage)
+{
+  key (stage, GDK_KEY_space, 0);
+  g_signal_emit_by_name (
+      controller (stage, GTK_TYPE_EVENT_CONTROLLER_KEY, 0), "key-released",
+      GDK_KEY_space, 0, 0);
+}
+
+static void
+step (Stage *stage, guint arrow, guint times)
+{
+  for (guint i = 0; i < times; i++)
+    g_assert_true (key (stage, arrow, 0));
+}
+
+/* A whole wall without a pointer: arrows and Space, then a typed length. */
+static void
+test_crosshair (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_empty (CW_UNITS_METRIC));
+  const CwOutline *outline;
+  const CwCornerNode *corner;
+
+  key (stage, GDK_KEY_w, 0);
+  step (stage, GDK_KEY_Left, 20);
+  tap_space (stage);
+  step (stage, GDK_KEY_Right, 30);
+  g_assert_true (cw_board_enter_text (stage->board, "5000", NULL));
+  step (stage, GDK_KEY_Up, 12);
+  g_assert_true (cw_board_enter_text (stage->board, "2500 x 2500", NULL));
+  g_assert_true (key (stage, GDK_KEY_Return, 0));
+  outline
+      = (const CwOutline *) case_elevation (stage->document, "e1")->outline;
+  g_assert_cmpuint (cw_list_length (outline->corners), ==, 3);
+  corner = cw_list_at (outline->corners, 1);
+  g_assert_cmpint (corner->x, ==, CW_MM (5000));
+  g_assert_cmpint (corner->y, ==, 0);
+}
+
+/* At the edge of the window the paper moves under it. */
+static void
+test_crosshair_at_edge (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+  CwPoint before = cw_board_to_wall (stage->board, 0, 0);
+
+  step (stage, GDK_KEY_Left, 100);
+  g_assert_cmpint (cw_board_to_wall (stage->board, 0, 0).x, <, before.x);
+  g_assert_cmpint (cw_board_to_wall (stage->board, 0, 0).y, ==, before.y);
+}
+
 /* What is under the pointer stays there. */
 static void
 test_wheel (void)
@@ -565,6 +623,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/widget/draws-wall", test_draws_wall);
   g_test_add_func ("/board/widget/typed", test_typed);
   g_test_add_func ("/board/widget/select-and-nudge", test_select_and_nudge);
+  g_test_add_func ("/board/widget/crosshair/wall", test_crosshair);
+  g_test_add_func ("/board/widget/crosshair/edge", test_crosshair_at_edge);
   g_test_add_func ("/board/widget/wheel", test_wheel);
   g_test_add_func ("/board/widget/zoom-keys", test_zoom_keys);
   g_test_add_func ("/board/widget/sheet/shown", test_sheet);
