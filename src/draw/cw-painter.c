@@ -8,7 +8,14 @@
 #include "cw-display-items.h"
 #include "cw-palette.h"
 
-#define HATCH_SPACING 6.0
+/* Along a level line: on paper at most, and on the wall, so that a hatch grows
+ * finer with the panels it stands on; under the least it is a flat tone. */
+#define HATCH_SPACING 9.0
+#define HATCH_SPACING_MM 200.0
+#define HATCH_LEAST 3.0
+/* How much of the line's colour a hatch line has, and a flat tone. */
+#define HATCH_STRENGTH 0.6
+#define FLAT_STRENGTH 0.15
 #define LEAST_TEXT 5.0
 #define PATCH_MARGIN 2.0
 
@@ -97,6 +104,12 @@ set_colour (cairo_t *cr, const CwColour *colour)
                          colour->alpha);
 }
 
+static double
+hatch_spacing (const Painting *painting)
+{
+  return MIN (HATCH_SPACING, HATCH_SPACING_MM * painting->paint->scale);
+}
+
 /* Lines of 45° over the clip, tied to the wall's origin so that a hatch stays
  * in place when the view is moved. */
 static void
@@ -105,14 +118,14 @@ hatch_lines (const Painting *painting, double slope)
   double left, top, right, bottom;
   cairo_t *cr = painting->cr;
   cairo_clip_extents (cr, &left, &top, &right, &bottom);
+  const double spacing = hatch_spacing (painting);
   const double height = bottom - top;
   const double origin
       = painting->paint->x - slope * (painting->paint->y - top);
-  const double low = MIN (left, left - slope * height) - HATCH_SPACING;
-  const double high = MAX (right, right - slope * height) + HATCH_SPACING;
-  double x = origin
-             + ceil ((low - origin) / HATCH_SPACING) * HATCH_SPACING;
-  for (; x < high; x += HATCH_SPACING)
+  const double low = MIN (left, left - slope * height) - spacing;
+  const double high = MAX (right, right - slope * height) + spacing;
+  double x = origin + ceil ((low - origin) / spacing) * spacing;
+  for (; x < high; x += spacing)
     {
       cairo_move_to (cr, x, top);
       cairo_line_to (cr, x + slope * height, bottom);
@@ -120,23 +133,58 @@ hatch_lines (const Painting *painting, double slope)
 }
 
 static void
-hatch (const Painting *painting, const CwStyleValues *style)
+set_colour_share (cairo_t *cr, const CwColour *colour, double share)
 {
-  static const double dots[] = { 0.7, HATCH_SPACING - 0.7 };
+  const CwColour thin = { colour->red, colour->green, colour->blue,
+                          colour->alpha * share };
+  set_colour (cr, &thin);
+}
+
+/* Rows of dots, each a dash of a hatch line, stay in place too. */
+static void
+dash_dots (const Painting *painting)
+{
+  double left, top, right, bottom;
   cairo_t *cr = painting->cr;
-  cairo_save (cr);
-  cairo_clip_preserve (cr);
-  cairo_path_t *kept = cairo_copy_path (cr);
-  cairo_new_path (cr);
+  const double spacing = hatch_spacing (painting);
+  const double dots[] = { 1, spacing - 1 };
+  cairo_clip_extents (cr, &left, &top, &right, &bottom);
+  const double turns = (top - painting->paint->y) * G_SQRT2 / spacing;
+  cairo_set_dash (cr, dots, G_N_ELEMENTS (dots),
+                  (turns - floor (turns)) * spacing);
+}
+
+static void
+draw_hatch_lines (const Painting *painting, const CwStyleValues *style)
+{
+  const gboolean is_dotted = style->hatch == CW_HATCH_DOTS;
+  cairo_t *cr = painting->cr;
   if (style->hatch != CW_HATCH_RISING)
     hatch_lines (painting, 1);
   if (style->hatch == CW_HATCH_RISING || style->hatch == CW_HATCH_CROSS)
     hatch_lines (painting, -1);
-  if (style->hatch == CW_HATCH_DOTS)
-    cairo_set_dash (cr, dots, G_N_ELEMENTS (dots), 0);
-  set_colour (cr, &style->line);
-  cairo_set_line_width (cr, 0.35);
+  if (is_dotted)
+    dash_dots (painting);
+  set_colour_share (cr, &style->line, HATCH_STRENGTH);
+  cairo_set_line_width (cr, is_dotted ? 1 : 0.5);
   cairo_stroke (cr);
+}
+
+static void
+hatch (const Painting *painting, const CwStyleValues *style)
+{
+  cairo_t *cr = painting->cr;
+  if (hatch_spacing (painting) < HATCH_LEAST)
+    {
+      set_colour_share (cr, &style->line, FLAT_STRENGTH);
+      cairo_fill_preserve (cr);
+      return;
+    }
+  cairo_save (cr);
+  cairo_clip_preserve (cr);
+  cairo_path_t *kept = cairo_copy_path (cr);
+  cairo_new_path (cr);
+  draw_hatch_lines (painting, style);
   cairo_append_path (cr, kept);
   cairo_path_destroy (kept);
   cairo_restore (cr);

@@ -21,9 +21,9 @@ typedef struct
   gboolean patches;           /* dimensions and levels stand on patches of paper, to be read over a plan sheet */
 } CwPaint;
 
-/* Paints what meets the clip. Hatches get a flat tone where their spacing
- * falls under 3 context units; texts are left out where they would not be
- * readable (under @least_text). */
+/* Paints what meets the clip. Hatches are 200 mm of wall apart and at most 9
+ * context units; where that is under 3 units they become a flat tone. Texts
+ * are left out where they would not be readable (under @least_text). */
 void cw_paint (cairo_t *cr, const CwDisplayList *list, const CwPaint *paint);
 
 G_END_DECLS
