@@ -8,7 +8,7 @@ static const guint32 tones[3][CW_N_TONES] = {
     [CW_TONE_GLASS] = 0xffffffff,  [CW_TONE_RASPED] = 0xeeebe3ff,
     [CW_TONE_CUT] = 0xe6e1d6ff,    [CW_TONE_INK] = 0x16181aff,
     [CW_TONE_SOFT] = 0x565b60ff,   [CW_TONE_FAINT] = 0xa7abaeff,
-    [CW_TONE_ACCENT] = 0x0b6157ff, [CW_TONE_WASH] = 0x0b615726,
+    [CW_TONE_ACCENT] = 0x0a584fff, [CW_TONE_WASH] = 0x0a584f26,
     [CW_TONE_TROUBLE] = 0x8f4300ff,
   },
   [CW_PALETTE_LIGHT] = {
@@ -16,7 +16,7 @@ static const guint32 tones[3][CW_N_TONES] = {
     [CW_TONE_GLASS] = 0xfdfdfcff,  [CW_TONE_RASPED] = 0xe9e5daff,
     [CW_TONE_CUT] = 0xe0dacbff,    [CW_TONE_INK] = 0x1d2023ff,
     [CW_TONE_SOFT] = 0x555a5fff,   [CW_TONE_FAINT] = 0xa9acaeff,
-    [CW_TONE_ACCENT] = 0x0b6157ff, [CW_TONE_WASH] = 0x0b615730,
+    [CW_TONE_ACCENT] = 0x0a584fff, [CW_TONE_WASH] = 0x0a584f2a,
     [CW_TONE_TROUBLE] = 0x8a3f00ff,
   },
   [CW_PALETTE_DARK] = {
@@ -24,7 +24,7 @@ static const guint32 tones[3][CW_N_TONES] = {
     [CW_TONE_GLASS] = 0x1f2224ff,  [CW_TONE_RASPED] = 0x32363aff,
     [CW_TONE_CUT] = 0x3b4045ff,    [CW_TONE_INK] = 0xf0eee8ff,
     [CW_TONE_SOFT] = 0xbfc3c6ff,   [CW_TONE_FAINT] = 0x74797eff,
-    [CW_TONE_ACCENT] = 0x6fd6c4ff, [CW_TONE_WASH] = 0x6fd6c430,
+    [CW_TONE_ACCENT] = 0x84e3d2ff, [CW_TONE_WASH] = 0x84e3d22a,
     [CW_TONE_TROUBLE] = 0xffb870ff,
   },
 };

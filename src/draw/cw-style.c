@@ -24,7 +24,8 @@ static const Recipe recipes[CW_N_STYLES] = {
   = { "opening-mark", CW_TONE_NONE, CW_TONE_INK, .text = 9, .bold = TRUE },
   [CW_STYLE_UNCLAD] = { "unclad", CW_TONE_PAPER, CW_TONE_SOFT, 0.7,
                         .hatch = CW_HATCH_CROSS },
-  [CW_STYLE_BAND] = { "band", CW_TONE_GLASS, CW_TONE_INK, 0.6 },
+  [CW_STYLE_BAND] = { "band", CW_TONE_GLASS, CW_TONE_SOFT, 0.8,
+                      .hatch = CW_HATCH_FALLING },
   [CW_STYLE_STUB_OUT] = { "stub-out", CW_TONE_PAPER, CW_TONE_INK, 0.8 },
   [CW_STYLE_STUD]
   = { "stud", CW_TONE_NONE, CW_TONE_FAINT, 0.5, { 6, 3, 1, 3 } },
