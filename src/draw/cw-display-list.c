@@ -279,6 +279,8 @@ cw_display_list_add_text_in (CwDisplayList *list, CwStyle style,
                              double room_height, const char *text)
 {
   g_return_if_fail (list && !list->is_building && text);
+  if (room_width <= 0 || room_height <= 0)
+    return;
   add_text (list, style, id,
             (CwDisplayText) { .x = x, .y = y, .angle = angle,
                               .anchor = CW_ANCHOR_CENTRE,

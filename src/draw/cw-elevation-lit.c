@@ -25,17 +25,31 @@ light_sides (CwDisplayList *list, const CwRegion *region, guint mask)
     }
 }
 
+/* A door has no sill. */
+static guint
+sides_of (const CwWallOpening *opening, guint sides)
+{
+  return opening->opening->node.type == &cw_door_type
+             ? sides & ~(1u << CW_OPENING_SIDE_SILL)
+             : sides;
+}
+
 static void
-light_openings (CwDisplayList *list, const CwWall *wall, guint sides)
+light_openings (CwDisplayList *list, const CwWall *wall)
+{
+  for (guint i = 0; i < wall->openings->len; i++)
+    light_region (list,
+                  g_array_index (wall->openings, CwWallOpening, i).shape);
+}
+
+static void
+light_opening_sides (CwDisplayList *list, const CwWall *wall, guint sides)
 {
   for (guint i = 0; i < wall->openings->len; i++)
     {
-      const CwRegion *shape
-          = g_array_index (wall->openings, CwWallOpening, i).shape;
-      if (sides)
-        light_sides (list, shape, sides);
-      else
-        light_region (list, shape);
+      const CwWallOpening *opening
+          = &g_array_index (wall->openings, CwWallOpening, i);
+      light_sides (list, opening->shape, sides_of (opening, sides));
     }
 }
 
@@ -103,8 +117,10 @@ light (CwDisplayList *list, const CwWallTakeoff *takeoff,
       light_region (list, wall->net);
       break;
     case CW_SHOWS_OPENINGS:
+      light_openings (list, wall);
+      break;
     case CW_SHOWS_OPENING_SIDES:
-      light_openings (list, wall, type->detail);
+      light_opening_sides (list, wall, type->detail);
       break;
     case CW_SHOWS_UNCLAD:
       light_region (list, wall->unclad);
