@@ -8,7 +8,7 @@
 #include <math.h>
 
 /* Room for dimension chains about what is fitted. */
-#define FIT_MARGIN 72
+#define FIT_MARGIN 96
 #define STILL_AFTER 150
 
 static double
