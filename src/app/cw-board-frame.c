@@ -14,6 +14,7 @@ struct _CwBoardFrame
   CwBoard *board;
   GtkWidget *overlay, *typed, *across, *along;
   CwPoint pointer;
+  gboolean has_pointer;
 };
 
 G_DEFINE_FINAL_TYPE (CwBoardFrame, cw_board_frame, GTK_TYPE_WIDGET)
@@ -29,6 +30,16 @@ static void
 pointer_moved (CwBoardFrame *frame, gint64 x, gint64 y)
 {
   frame->pointer = cw_point (x, y);
+  frame->has_pointer = TRUE;
+}
+
+/* Before the pointer has been there: in the middle. */
+static void
+centre_typed (CwBoardFrame *frame, gboolean centre)
+{
+  GtkAlign align = centre ? GTK_ALIGN_CENTER : GTK_ALIGN_START;
+  gtk_widget_set_halign (frame->typed, align);
+  gtk_widget_set_valign (frame->typed, align);
 }
 
 /* Inside the board, whatever its size. */
@@ -55,7 +66,9 @@ cw_board_frame_type (CwBoardFrame *frame, const char *text)
 {
   g_return_if_fail (CW_IS_BOARD_FRAME (frame));
   gtk_widget_set_visible (frame->typed, TRUE);
-  place_typed (frame);
+  centre_typed (frame, !frame->has_pointer);
+  if (frame->has_pointer)
+    place_typed (frame);
   cw_typed_box_open (CW_TYPED_BOX (frame->typed), text);
 }
 

@@ -164,6 +164,27 @@ cw_edit_rename (const CwProject *project, const char *id, const char *name)
 }
 
 CwProject *
+cw_edit_vary_buildup (const CwProject *project, const char *elevation_id,
+                      const char *name)
+{
+  const CwElevation *elevation = cw_project_elevation (project, elevation_id);
+  g_return_val_if_fail (elevation != NULL, NULL);
+  const CwBuildup *from = cw_project_buildup (project, elevation->buildup);
+  g_return_val_if_fail (from != NULL, NULL);
+
+  g_autoptr (CwNode) copy = cw_node_copy (&from->node);
+  g_autofree char *id = cw_project_free_id (project, "b");
+  cw_node_put_text (copy, "id", id);
+  cw_node_put_text (copy, "name", name);
+  g_autoptr (CwProject) both
+      = with_list (project, CW_PROJECT_BUILDUPS,
+                   cw_list_append (project->buildups, copy));
+  int field = cw_node_type_field (&cw_elevation_type, "buildup");
+  return replaced (both, &elevation->node,
+                   cw_node_with_text (&elevation->node, (guint) field, id));
+}
+
+CwProject *
 cw_edit_add_mark (const CwProject *project)
 {
   g_autoptr (CwNode) node = cw_node_new (&cw_mark_type);

@@ -32,6 +32,10 @@ CwProject *cw_edit_move_elevation (const CwProject *project, const char *id,
 CwProject *cw_edit_rename (const CwProject *project, const char *id,
                            const char *name);
 
+/* A buildup like that one, under a name of its own, for one elevation. */
+CwProject *cw_edit_vary_buildup (const CwProject *project,
+                                 const char *elevation_id, const char *name);
+
 /* A window's mark of a common size, to be changed. */
 CwProject *cw_edit_add_mark (const CwProject *project);
 

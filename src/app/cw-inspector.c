@@ -100,6 +100,33 @@ add_child_groups (CwInspector *inspector, GtkWidget *box,
 }
 
 static void
+vary_buildup (CwInspector *inspector)
+{
+  const CwElevation *elevation = shown_elevation (inspector);
+  const CwBuildup *buildup
+      = cw_project_buildup (project_of (inspector), elevation->buildup);
+  /* Translators: a new buildup that begins as the one named. */
+  g_autofree char *name = g_strdup_printf (_("%s, varied"), buildup->name);
+  g_autoptr (CwProject) next = cw_edit_vary_buildup (
+      project_of (inspector), elevation->id, name);
+  cw_document_edit (cw_job_document (inspector->job), next,
+                    _("Vary a buildup"), NULL);
+}
+
+static void
+add_button (CwInspector *inspector, GtkWidget *box, const char *label,
+            const char *tip, void (*pressed) (CwInspector *))
+{
+  GtkWidget *button = gtk_button_new_with_label (label);
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_add_css_class (button, "cw-framed");
+  gtk_widget_set_tooltip_text (button, tip);
+  g_signal_connect_object (button, "clicked", G_CALLBACK (pressed),
+                           inspector, G_CONNECT_SWAPPED);
+  gtk_box_append (GTK_BOX (box), button);
+}
+
+static void
 add_buildup (CwInspector *inspector, GtkWidget *box)
 {
   const CwElevation *elevation = shown_elevation (inspector);
@@ -107,6 +134,9 @@ add_buildup (CwInspector *inspector, GtkWidget *box)
       = cw_project_buildup (project_of (inspector), elevation->buildup);
   CwNodePath *path = cw_node_path_new (buildup->id);
   add_single (inspector, box, NULL, path);
+  add_button (inspector, box, _("Vary it for this wall"),
+              _("Makes a buildup like this one that only this wall has"),
+              vary_buildup);
   add_child_groups (inspector, box, path, &buildup->node);
 }
 
@@ -128,13 +158,9 @@ add_marks (CwInspector *inspector, GtkWidget *box)
       add_single (inspector, box, *mark->name ? mark->name : mark->id,
                   cw_node_path_new (mark->id));
     }
-  GtkWidget *button = gtk_button_new_with_label (_("New mark"));
-  gtk_widget_set_halign (button, GTK_ALIGN_START);
-  gtk_widget_set_tooltip_text (
-      button, _("A mark gives its size to every opening that has it"));
-  g_signal_connect_object (button, "clicked", G_CALLBACK (new_mark),
-                           inspector, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (box), button);
+  add_button (inspector, box, _("New mark"),
+              _("A mark gives its size to every opening that has it"),
+              new_mark);
 }
 
 static void

@@ -100,6 +100,19 @@ without_sheet_walls_stay (House *house, gconstpointer data)
   g_assert_nonnull (south->outline);
 }
 
+static void
+varied_buildup_is_of_one_wall (House *house, gconstpointer data)
+{
+  g_autoptr (CwProject) next
+      = cw_edit_vary_buildup (house->project, "south", "Thicker");
+  const CwElevation *south = cw_project_elevation (next, "south");
+  const CwBuildup *varied = cw_project_buildup (next, south->buildup);
+  g_assert_cmpstr (varied->name, ==, "Thicker");
+  g_assert_cmpstr (cw_project_elevation (next, "east")->buildup, ==, "b1");
+  g_assert_true (varied->panels
+                 == cw_project_buildup (next, "b1")->panels);
+}
+
 static char *
 shout (const char *file, gpointer data)
 {
@@ -232,6 +245,8 @@ main (int argc, char **argv)
   add ("/edits/duplicate-has-ids-of-its-own", duplicate_has_ids_of_its_own);
   add ("/edits/move-stops-at-the-ends", move_stops_at_the_ends);
   add ("/edits/without-sheet-walls-stay", without_sheet_walls_stay);
+  add ("/edits/varied-buildup-is-of-one-wall",
+       varied_buildup_is_of_one_wall);
   add ("/edits/rewriting-paths", rewriting_paths);
   add ("/field-edit/of-many", field_of_many);
   add ("/field-edit/back-to-its-mark", field_back_to_its_mark);
