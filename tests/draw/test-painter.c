@@ -286,12 +286,25 @@ test_bounds (void)
 }
 
 static void
-save_picture (const char *folder, guint palette, double scale, CwUnits units)
+light (CwDisplayList *list, const char *key)
+{
+  g_autoptr (CwTakeoff) takeoff = draw_case_house ();
+  g_autoptr (CwDisplayList) lit = cw_elevation_drawing_lit (
+      draw_case_wall (takeoff), cw_quantity_type (key));
+
+  cw_display_list_append (list, lit);
+}
+
+static void
+save_picture (const char *folder, guint palette, double scale, CwUnits units,
+              const char *key)
 {
   g_autoptr (CwDisplayList) list = house_drawing (units, scale);
   g_autofree char *name
-      = g_strdup_printf ("%s/house-%s-%g.png", folder, palettes[palette].name,
-                         scale);
+      = g_strdup_printf ("%s/house-%s-%g-%s.png", folder,
+                         palettes[palette].name, scale, key ? key : "plain");
+  if (key)
+    light (list, key);
   cairo_surface_t *picture = draw_case_picture (
       list, palettes[palette].palette, scale, (int) (9000 * scale) + 220,
       (int) (4500 * scale) + 120, 90, 80);
@@ -307,8 +320,10 @@ save_pictures (const char *folder)
 {
   for (guint i = 0; i < G_N_ELEMENTS (palettes); i++)
     {
-      save_picture (folder, i, 0.12, CW_UNITS_METRIC);
-      save_picture (folder, i, 0.0567, CW_UNITS_US);
+      save_picture (folder, i, 0.12, CW_UNITS_METRIC, NULL);
+      save_picture (folder, i, 0.0567, CW_UNITS_US, "panel.cut");
+      save_picture (folder, i, 0.0567, CW_UNITS_US, "opening.jamb");
+      save_picture (folder, i, 0.014, CW_UNITS_METRIC, NULL);
     }
 }
 
