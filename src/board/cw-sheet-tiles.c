@@ -15,31 +15,11 @@
 
 #include "cw-sheet-pixels.h"
 
-#define TILE 512
 /* Tiles on each side of the most wanted one that are drawn with it. */
 #define TOGETHER 2
-/* Pixels a point at level 0; a level up is the square root of 2 finer. */
-#define LEVELS_LOWEST (-8)
-#define LEVELS_HIGHEST 10
-/* The longer side of the drawing that stands in for tiles. */
-#define COARSE_PIXELS 1024.0
-#define COARSE G_MININT
-
 typedef struct
 {
-  int level;            /* or COARSE: the whole page at once */
-  int column, row;
-} Key;
-
-/* In pixels of a level. */
-typedef struct
-{
-  int x, y, width, height;
-} Area;
-
-typedef struct
-{
-  Key key;
+  CwSheetKey key;
   GdkTexture *texture;  /* NULL: it could not be drawn */
   gsize bytes;
   guint64 frame;        /* when it was shown last */
@@ -52,7 +32,7 @@ struct _CwSheetTiles
   CwSheetSource *source;
   guint page, turn;
   gboolean dark;
-  double width, height;         /* points */
+  CwSheetGrid grid;
 
   GHashTable *tiles;            /* Key → Tile */
   gsize held;
@@ -69,7 +49,7 @@ struct _CwSheetTiles
 typedef struct
 {
   CwSheetTiles *self;
-  GArray *keys;         /* Key */
+  GArray *keys;         /* CwSheetKey */
   GPtrArray *tiles;     /* Tile, of those keys */
   char *trouble;
 } Rendered;
@@ -87,7 +67,7 @@ G_DEFINE_FINAL_TYPE (CwSheetTiles, cw_sheet_tiles, G_TYPE_OBJECT)
 static guint
 key_hash (gconstpointer data)
 {
-  const Key *key = data;
+  const CwSheetKey *key = data;
 
   return (guint) key->level * 1000003u ^ (guint) key->column * 8191u
          ^ (guint) key->row;
@@ -96,7 +76,7 @@ key_hash (gconstpointer data)
 static gboolean
 key_equal (gconstpointer a, gconstpointer b)
 {
-  const Key *one = a, *other = b;
+  const CwSheetKey *one = a, *other = b;
 
   return one->level == other->level && one->column == other->column
          && one->row == other->row;
@@ -138,7 +118,7 @@ cw_sheet_tiles_init (CwSheetTiles *self)
 {
   self->tiles
       = g_hash_table_new_full (key_hash, key_equal, NULL, tile_free);
-  self->wanted = g_array_new (FALSE, FALSE, sizeof (Key));
+  self->wanted = g_array_new (FALSE, FALSE, sizeof (CwSheetKey));
   g_mutex_init (&self->lock);
 }
 
@@ -155,7 +135,8 @@ cw_sheet_tiles_new (CwSheetSource *source, guint page, guint turn,
   self->page = page;
   self->turn = turn;
   self->dark = dark;
-  cw_sheet_source_size (source, page, turn, &self->width, &self->height);
+  cw_sheet_source_size (source, page, turn, &self->grid.width,
+                        &self->grid.height);
   return self;
 }
 
@@ -175,8 +156,8 @@ cw_sheet_tiles_size (CwSheetTiles *self, double *width, double *height)
 {
   g_return_if_fail (CW_IS_SHEET_TILES (self));
 
-  *width = self->width;
-  *height = self->height;
+  *width = self->grid.width;
+  *height = self->grid.height;
 }
 
 const char *
@@ -205,48 +186,9 @@ cw_sheet_tiles_is_complete (CwSheetTiles *self)
 
 /* ------------------------------------------------------------ the worker */
 
-static double
-level_scale (const CwSheetTiles *self, int level)
-{
-  if (level == COARSE)
-    return COARSE_PIXELS / MAX (MAX (self->width, self->height), 1);
-  return pow (2, level / 2.0);
-}
-
-/* Where a tile lies; FALSE: beside the page. */
-static gboolean
-tile_area (const CwSheetTiles *self, const Key *key, Area *area)
-{
-  double scale = level_scale (self, key->level);
-  int wide = MAX ((int) ceil (self->width * scale), 1);
-  int high = MAX ((int) ceil (self->height * scale), 1);
-
-  if (key->level == COARSE)
-    {
-      *area = (Area) { 0, 0, wide, high };
-      return TRUE;
-    }
-  *area = (Area) { key->column * TILE, key->row * TILE,
-                   MIN (TILE, wide - key->column * TILE),
-                   MIN (TILE, high - key->row * TILE) };
-  return area->x >= 0 && area->y >= 0 && area->width > 0 && area->height > 0;
-}
-
-/* The least area that holds both; an empty one holds nothing. */
-static Area
-joined (Area a, Area b)
-{
-  int x = MIN (a.x, b.x), y = MIN (a.y, b.y);
-
-  if (a.width == 0)
-    return b;
-  return (Area) { x, y, MAX (a.x + a.width, b.x + b.width) - x,
-                  MAX (a.y + a.height, b.y + b.height) - y };
-}
-
 static Tile *
-cut_tile (cairo_surface_t *surface, const Area *whole, const Key *key,
-          const Area *area)
+cut_tile (cairo_surface_t *surface, const CwSheetArea *whole, const CwSheetKey *key,
+          const CwSheetArea *area)
 {
   Tile *tile = g_new0 (Tile, 1);
 
@@ -261,11 +203,11 @@ cut_tile (cairo_surface_t *surface, const Area *whole, const Key *key,
 }
 
 static cairo_surface_t *
-draw_area (CwSheetTiles *self, int level, const Area *area, char **trouble)
+draw_area (CwSheetTiles *self, int level, const CwSheetArea *area, char **trouble)
 {
   g_autoptr (GError) error = NULL;
   cairo_surface_t *surface = cw_sheet_source_render (
-      self->source, self->page, self->turn, level_scale (self, level),
+      self->source, self->page, self->turn, cw_sheet_grid_scale (&self->grid, level),
       area->x, area->y, area->width, area->height, &error);
 
   if (surface)
@@ -279,24 +221,24 @@ static void
 render (CwSheetTiles *self, Rendered *rendered)
 {
   cairo_surface_t *surface;
-  Area whole = { 0, 0, 0, 0 }, area;
-  const Key *keys = (const Key *) rendered->keys->data;
+  CwSheetArea whole = { 0, 0, 0, 0 }, area;
+  const CwSheetKey *keys = (const CwSheetKey *) rendered->keys->data;
 
   for (guint i = 0; i < rendered->keys->len; i++)
-    if (tile_area (self, &keys[i], &area))
-      whole = joined (whole, area);
+    if (cw_sheet_grid_area (&self->grid, &keys[i], &area))
+      whole = cw_sheet_area_joined (whole, area);
   if (whole.width == 0)
     return;
   surface = draw_area (self, keys[0].level, &whole, &rendered->trouble);
   for (guint i = 0; i < rendered->keys->len; i++)
-    if (tile_area (self, &keys[i], &area))
+    if (cw_sheet_grid_area (&self->grid, &keys[i], &area))
       g_ptr_array_add (rendered->tiles,
                        cut_tile (surface, &whole, &keys[i], &area));
   g_clear_pointer (&surface, cairo_surface_destroy);
 }
 
 static gboolean
-is_near (const Key *one, const Key *other)
+is_near (const CwSheetKey *one, const CwSheetKey *other)
 {
   return one->level == other->level
          && ABS (one->column - other->column) <= TOGETHER
@@ -307,15 +249,15 @@ is_near (const Key *one, const Key *other)
 static gboolean
 take_wanted (CwSheetTiles *self, GArray *keys)
 {
-  Key first;
+  CwSheetKey first;
 
   g_mutex_lock (&self->lock);
   if (!self->closed && self->wanted->len > 0)
     {
-      first = g_array_index (self->wanted, Key, self->wanted->len - 1);
+      first = g_array_index (self->wanted, CwSheetKey, self->wanted->len - 1);
       for (guint i = self->wanted->len; i-- > 0;)
         {
-          Key key = g_array_index (self->wanted, Key, i);
+          CwSheetKey key = g_array_index (self->wanted, CwSheetKey, i);
 
           if (!is_near (&first, &key))
             continue;
@@ -335,7 +277,7 @@ rendered_new (CwSheetTiles *self)
   Rendered *rendered = g_new0 (Rendered, 1);
 
   rendered->self = g_object_ref (self);
-  rendered->keys = g_array_new (FALSE, FALSE, sizeof (Key));
+  rendered->keys = g_array_new (FALSE, FALSE, sizeof (CwSheetKey));
   rendered->tiles = g_ptr_array_new_with_free_func (tile_free);
   return rendered;
 }
@@ -464,31 +406,21 @@ keep_to_budget (CwSheetTiles *self)
     {
       Tile *tile = g_ptr_array_index (all, i);
 
-      if (tile->frame >= self->frame || tile->key.level == COARSE)
+      if (tile->frame >= self->frame || tile->key.level == CW_SHEET_COARSE)
         continue;
       self->held -= tile->bytes;
       g_hash_table_remove (self->tiles, &tile->key);
     }
 }
 
-static int
-level_for (const CwSheetLookout *lookout)
-{
-  double pixels = MAX (lookout->across, lookout->along)
-                  * lookout->scale_factor;
-  int level = (int) ceil (2 * log2 (MAX (pixels, 1e-6)) - 1e-6);
-
-  return CLAMP (level, LEVELS_LOWEST, LEVELS_HIGHEST);
-}
-
 static graphene_rect_t
-tile_rect (const CwSheetTiles *self, const Key *key,
+tile_rect (const CwSheetTiles *self, const CwSheetKey *key,
            const CwSheetLookout *lookout)
 {
-  double scale = level_scale (self, key->level);
-  Area area = { 0, 0, 0, 0 };
+  double scale = cw_sheet_grid_scale (&self->grid, key->level);
+  CwSheetArea area = { 0, 0, 0, 0 };
 
-  tile_area (self, key, &area);
+  cw_sheet_grid_area (&self->grid, key, &area);
   return GRAPHENE_RECT_INIT (
       (float) (lookout->x + area.x / scale * lookout->across),
       (float) (lookout->y + area.y / scale * lookout->along),
@@ -505,7 +437,7 @@ is_in_window (const graphene_rect_t *rect, const CwSheetLookout *lookout)
 }
 
 static gboolean
-show_tile (CwSheetTiles *self, GtkSnapshot *snapshot, const Key *key,
+show_tile (CwSheetTiles *self, GtkSnapshot *snapshot, const CwSheetKey *key,
            const CwSheetLookout *lookout)
 {
   Tile *tile = g_hash_table_lookup (self->tiles, key);
@@ -519,54 +451,21 @@ show_tile (CwSheetTiles *self, GtkSnapshot *snapshot, const Key *key,
   return TRUE;
 }
 
-typedef struct
-{
-  int first_column, last_column, first_row, last_row;
-} Span;
-
-/* The tiles of @level that the window shows. */
-static Span
-span_of (const CwSheetTiles *self, int level, const CwSheetLookout *lookout)
-{
-  double scale = level_scale (self, level);
-  int columns = (int) ceil (ceil (self->width * scale) / TILE);
-  int rows = (int) ceil (ceil (self->height * scale) / TILE);
-  double across = TILE / scale * lookout->across;
-  double along = TILE / scale * lookout->along;
-
-  return (Span) {
-    (int) CLAMP (floor (-lookout->x / across), 0, columns),
-    (int) CLAMP (ceil ((lookout->width - lookout->x) / across), 0, columns),
-    (int) CLAMP (floor (-lookout->y / along), 0, rows),
-    (int) CLAMP (ceil ((lookout->height - lookout->y) / along), 0, rows),
-  };
-}
-
-/* How far a tile is from the middle of what is shown, in tiles and squared. */
-static int
-from_middle (const Key *key, const Span *span)
-{
-  int columns = 2 * key->column + 1 - span->first_column - span->last_column;
-  int rows = 2 * key->row + 1 - span->first_row - span->last_row;
-
-  return columns * columns + rows * rows;
-}
-
 static gint
 by_distance (gconstpointer a, gconstpointer b, gpointer span)
 {
-  return from_middle (b, span) - from_middle (a, span);
+  return cw_sheet_span_distance (span, b) - cw_sheet_span_distance (span, a);
 }
 
 /* The tiles of @level that are not there yet, the middle of the window last. */
 static void
-collect_missing (CwSheetTiles *self, int level, Span *span, GArray *missing)
+collect_missing (CwSheetTiles *self, int level, CwSheetSpan *span, GArray *missing)
 {
   for (int row = span->first_row; row < span->last_row; row++)
     for (int column = span->first_column; column < span->last_column;
          column++)
       {
-        Key key = { level, column, row };
+        CwSheetKey key = { level, column, row };
 
         if (!g_hash_table_contains (self->tiles, &key))
           g_array_append_val (missing, key);
@@ -576,12 +475,12 @@ collect_missing (CwSheetTiles *self, int level, Span *span, GArray *missing)
 
 static void
 show_level (CwSheetTiles *self, GtkSnapshot *snapshot, int level,
-            const Span *span, const CwSheetLookout *lookout)
+            const CwSheetSpan *span, const CwSheetLookout *lookout)
 {
   for (int row = span->first_row; row < span->last_row; row++)
     for (int column = span->first_column; column < span->last_column;
          column++)
-      show_tile (self, snapshot, &(Key) { level, column, row }, lookout);
+      show_tile (self, snapshot, &(CwSheetKey) { level, column, row }, lookout);
 }
 
 /* Whatever else is at hand, coarse to fine, under what is still missing. */
@@ -589,11 +488,12 @@ static void
 show_stand_ins (CwSheetTiles *self, GtkSnapshot *snapshot, int level,
                 const CwSheetLookout *lookout)
 {
-  show_tile (self, snapshot, &(Key) { COARSE, 0, 0 }, lookout);
+  show_tile (self, snapshot, &(CwSheetKey) { CW_SHEET_COARSE, 0, 0 }, lookout);
   for (int other = level - 3; other <= level + 2; other++)
-    if (other != level && other >= LEVELS_LOWEST && other <= LEVELS_HIGHEST)
+    if (other != level && other >= CW_SHEET_LEVEL_LOWEST
+        && other <= CW_SHEET_LEVEL_HIGHEST)
       {
-        Span span = span_of (self, other, lookout);
+        CwSheetSpan span = cw_sheet_grid_span (&self->grid, other, lookout);
 
         show_level (self, snapshot, other, &span, lookout);
       }
@@ -603,10 +503,10 @@ void
 cw_sheet_tiles_snapshot (CwSheetTiles *self, GtkSnapshot *snapshot,
                          const CwSheetLookout *lookout)
 {
-  int level = level_for (lookout);
-  Span span = span_of (self, level, lookout);
-  g_autoptr (GArray) missing = g_array_new (FALSE, FALSE, sizeof (Key));
-  Key coarse = { COARSE, 0, 0 };
+  int level = cw_sheet_grid_level (lookout);
+  CwSheetSpan span = cw_sheet_grid_span (&self->grid, level, lookout);
+  g_autoptr (GArray) missing = g_array_new (FALSE, FALSE, sizeof (CwSheetKey));
+  CwSheetKey coarse = { CW_SHEET_COARSE, 0, 0 };
 
   self->frame++;
   collect_missing (self, level, &span, missing);

@@ -10,6 +10,7 @@
 
 #include <gtk/gtk.h>
 
+#include "cw-sheet-grid.h"
 #include "cw-sheet-source.h"
 
 G_BEGIN_DECLS
@@ -25,15 +26,6 @@ CwSheetTiles *cw_sheet_tiles_new (CwSheetSource *source, guint page,
 
 /* Ends all drawing; nothing is emitted any more. */
 void cw_sheet_tiles_close (CwSheetTiles *tiles);
-
-/* Where the page's top left comes to lie, and pixels a point each way. */
-typedef struct
-{
-  double x, y;
-  double across, along;
-  double width, height;     /* of the window */
-  int scale_factor;
-} CwSheetLookout;
 
 void cw_sheet_tiles_snapshot (CwSheetTiles *tiles, GtkSnapshot *snapshot,
                               const CwSheetLookout *lookout);
