@@ -333,8 +333,8 @@ show_paper (CwBoard *self, GtkSnapshot *snapshot, const CwSheetLookout *at,
         snapshot, self->palette == CW_PALETTE_DARK ? &dark : &light, &seen);
 }
 
-static void
-show_sheet (CwBoard *self, GtkSnapshot *snapshot, const CwLookout *lookout)
+static CwSheetLookout
+sheet_lookout (CwBoard *self, const CwLookout *lookout)
 {
   CwSheetLookout at = {
     .across = self->placing.across * 1e6 / self->view.nm_per_pixel,
@@ -342,16 +342,13 @@ show_sheet (CwBoard *self, GtkSnapshot *snapshot, const CwLookout *lookout)
     .width = lookout->width,
     .height = lookout->height,
     .scale_factor = gtk_widget_get_scale_factor (GTK_WIDGET (self)),
+    .moving = lookout->moving,
   };
-  double width, height, x_nm, y_nm;
+  double x_nm, y_nm;
 
-  if (!cw_board_page_size (self, &width, &height))
-    return;
-  renew_tiles (self);
   cw_placing_to_wall (&self->placing, 0, 0, &x_nm, &y_nm);
   cw_view_to_widget (&self->view, x_nm, y_nm, &at.x, &at.y);
-  show_paper (self, snapshot, &at, width, height);
-  cw_sheet_tiles_snapshot (self->tiles, snapshot, &at);
+  return at;
 }
 
 /* ---------------------------------------------------------- the whole board */
@@ -432,19 +429,37 @@ show_wall (CwBoard *self, GtkSnapshot *snapshot, const CwLookout *lookout)
     show_picture (self, (CwBoardPicture) i, snapshot, lookout);
 }
 
-/* As if the wall were drawn in washes on the sheet: whatever covers what, the
+/* The page's pixels lie on the window's, and the wall with them. */
+static void
+align_to_pixels (CwBoard *self)
+{
+  double x_nm, y_nm, x, y;
+
+  if (is_zooming (self) || !shows_sheet (self))
+    return;
+  cw_placing_to_wall (&self->placing, 0, 0, &x_nm, &y_nm);
+  cw_view_to_widget (&self->view, x_nm, y_nm, &x, &y);
+  cw_view_pan (&self->view, round (x) - x, round (y) - y);
+}
+
+/* The wall lies between the paper and its ink: whatever covers what, the
  * sheet's lines are seen. */
 static void
-show_wall_on_sheet (CwBoard *self, GtkSnapshot *snapshot,
+show_wall_in_sheet (CwBoard *self, GtkSnapshot *snapshot,
                     const CwLookout *lookout)
 {
-  gtk_snapshot_push_blend (snapshot, self->palette == CW_PALETTE_DARK
-                                         ? GSK_BLEND_MODE_SCREEN
-                                         : GSK_BLEND_MODE_MULTIPLY);
-  show_sheet (self, snapshot, lookout);
-  gtk_snapshot_pop (snapshot);
+  CwSheetLookout at = sheet_lookout (self, lookout);
+  double width, height;
+
+  if (!cw_board_page_size (self, &width, &height))
+    {
+      show_wall (self, snapshot, lookout);
+      return;
+    }
+  renew_tiles (self);
+  show_paper (self, snapshot, &at, width, height);
   show_wall (self, snapshot, lookout);
-  gtk_snapshot_pop (snapshot);
+  cw_sheet_tiles_snapshot (self->tiles, snapshot, &at);
 }
 
 static CwLookout
@@ -469,11 +484,12 @@ cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   if (self->wants_fit)
     cw_board_zoom_fit (self);
+  align_to_pixels (self);
   renew_lists (self);
   renew_neighbours (self);
   lookout = present_lookout (self);
   if (shows_sheet (self))
-    show_wall_on_sheet (self, snapshot, &lookout);
+    show_wall_in_sheet (self, snapshot, &lookout);
   else
     show_wall (self, snapshot, &lookout);
   for (guint i = CW_BOARD_MEASURES; i < CW_N_BOARD_PICTURES; i++)

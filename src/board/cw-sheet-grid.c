@@ -11,7 +11,7 @@ cw_sheet_grid_scale (const CwSheetGrid *grid, int level)
 {
   if (level == CW_SHEET_COARSE)
     return COARSE_PIXELS / MAX (MAX (grid->width, grid->height), 1);
-  return pow (2, level / 2.0);
+  return level / 1e6;
 }
 
 int
@@ -19,9 +19,9 @@ cw_sheet_grid_level (const CwSheetLookout *lookout)
 {
   double pixels = MAX (lookout->across, lookout->along)
                   * lookout->scale_factor;
-  int level = (int) ceil (2 * log2 (MAX (pixels, 1e-6)) - 1e-6);
 
-  return CLAMP (level, CW_SHEET_LEVEL_LOWEST, CW_SHEET_LEVEL_HIGHEST);
+  return (int) lround (CLAMP (1e6 * pixels, CW_SHEET_LEVEL_LOWEST,
+                              CW_SHEET_LEVEL_HIGHEST));
 }
 
 gboolean
@@ -68,6 +68,12 @@ cw_sheet_grid_span (const CwSheetGrid *grid, int level,
     tile_at (-lookout->y * along, rows),
     tile_after ((lookout->height - lookout->y) * along, rows),
   };
+}
+
+double
+cw_sheet_level_distance (int level, int other)
+{
+  return fabs (log ((double) level / (double) other));
 }
 
 int

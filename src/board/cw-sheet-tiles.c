@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Threads: `wanted`, `working` and `closed` are shared under the lock; all
+ * Threads: `wanted`, `taken`, `working` and `closed` are shared under the lock; all
  * else belongs to the main thread. Every frame says anew which tiles it
  * wants, so that nothing is drawn that is no longer looked at.
  *
@@ -15,12 +15,17 @@
 
 #include "cw-sheet-pixels.h"
 
+/* Tiles of more than eight times the zoom, or less than an eighth, do not
+ * stand in for others. */
+#define STAND_IN_DISTANCE 2.08
 /* Tiles on each side of the most wanted one that are drawn with it. */
 #define TOGETHER 2
 typedef struct
 {
   CwSheetKey key;
-  GdkTexture *texture;  /* NULL: it could not be drawn */
+  cairo_surface_t *surface;     /* NULL: it could not be drawn */
+  GdkTexture *texture;  /* (nullable): to be shown at another zoom */
+  GskRenderNode *node;  /* (nullable): to be shown as it is */
   gsize bytes;
   guint64 frame;        /* when it was shown last */
 } Tile;
@@ -42,6 +47,7 @@ struct _CwSheetTiles
 
   GMutex lock;
   GArray *wanted;               /* Key, most wanted last */
+  GArray *taken;                /* Key, by the worker and not yet back */
   gboolean working, closed;
 };
 
@@ -87,7 +93,9 @@ tile_free (gpointer data)
 {
   Tile *tile = data;
 
+  g_clear_pointer (&tile->surface, cairo_surface_destroy);
   g_clear_object (&tile->texture);
+  g_clear_pointer (&tile->node, gsk_render_node_unref);
   g_free (tile);
 }
 
@@ -99,6 +107,7 @@ cw_sheet_tiles_finalize (GObject *object)
   g_object_unref (self->source);
   g_hash_table_unref (self->tiles);
   g_array_unref (self->wanted);
+  g_array_unref (self->taken);
   g_mutex_clear (&self->lock);
   g_free (self->trouble);
   G_OBJECT_CLASS (cw_sheet_tiles_parent_class)->finalize (object);
@@ -119,6 +128,7 @@ cw_sheet_tiles_init (CwSheetTiles *self)
   self->tiles
       = g_hash_table_new_full (key_hash, key_equal, NULL, tile_free);
   self->wanted = g_array_new (FALSE, FALSE, sizeof (CwSheetKey));
+  self->taken = g_array_new (FALSE, FALSE, sizeof (CwSheetKey));
   g_mutex_init (&self->lock);
 }
 
@@ -195,9 +205,9 @@ cut_tile (cairo_surface_t *surface, const CwSheetArea *whole, const CwSheetKey *
   tile->key = *key;
   if (surface == NULL)
     return tile;
-  tile->texture = cw_sheet_pixels_texture (
-      surface, area->x - whole->x, area->y - whole->y, area->width,
-      area->height);
+  tile->surface = cw_sheet_pixels_cut (surface, area->x - whole->x,
+                                       area->y - whole->y, area->width,
+                                       area->height);
   tile->bytes = 4 * (gsize) area->width * (gsize) area->height;
   return tile;
 }
@@ -262,6 +272,7 @@ take_wanted (CwSheetTiles *self, GArray *keys)
           if (!is_near (&first, &key))
             continue;
           g_array_append_val (keys, key);
+          g_array_append_val (self->taken, key);
           g_array_remove_index (self->wanted, i);
         }
     }
@@ -304,7 +315,8 @@ work (gpointer data, gpointer user_data)
   while (take_wanted (self, rendered->keys))
     {
       render (self, rendered);
-      g_idle_add (take_in, rendered);
+      /* Before the next frame, or a busy board would never get any. */
+      g_idle_add_full (G_PRIORITY_DEFAULT, take_in, rendered, NULL);
       rendered = rendered_new (self);
     }
   g_idle_add_once ((GSourceOnceFunc) rendered_free, rendered);
@@ -337,11 +349,36 @@ add_tile (CwSheetTiles *self, Tile *tile)
 }
 
 static gboolean
+find_key (const GArray *keys, const CwSheetKey *key, guint *index)
+{
+  for (guint i = 0; i < keys->len; i++)
+    if (key_equal (&g_array_index (keys, CwSheetKey, i), key))
+      {
+        *index = i;
+        return TRUE;
+      }
+  return FALSE;
+}
+
+static void
+give_back (CwSheetTiles *self, const GArray *keys)
+{
+  guint at;
+
+  g_mutex_lock (&self->lock);
+  for (guint i = 0; i < keys->len; i++)
+    if (find_key (self->taken, &g_array_index (keys, CwSheetKey, i), &at))
+      g_array_remove_index_fast (self->taken, at);
+  g_mutex_unlock (&self->lock);
+}
+
+static gboolean
 take_in (gpointer data)
 {
   Rendered *rendered = data;
   CwSheetTiles *self = rendered->self;
 
+  give_back (self, rendered->keys);
   if (!self->closed)
     {
       while (rendered->tiles->len > 0)
@@ -358,11 +395,14 @@ static void
 ask_for (CwSheetTiles *self, GArray *wanted)
 {
   gboolean begin;
+  guint at;
 
   g_mutex_lock (&self->lock);
   g_array_set_size (self->wanted, 0);
-  g_array_append_vals (self->wanted, wanted->data, wanted->len);
-  begin = wanted->len > 0 && !self->working && !self->closed;
+  for (guint i = 0; i < wanted->len; i++)
+    if (!find_key (self->taken, &g_array_index (wanted, CwSheetKey, i), &at))
+      g_array_append_val (self->wanted, g_array_index (wanted, CwSheetKey, i));
+  begin = self->wanted->len > 0 && !self->working && !self->closed;
   if (begin)
     self->working = TRUE;
   g_mutex_unlock (&self->lock);
@@ -413,6 +453,17 @@ keep_to_budget (CwSheetTiles *self)
     }
 }
 
+/* Drawn for this very zoom. */
+static gboolean
+is_exact (const CwSheetTiles *self, int level, const CwSheetLookout *lookout)
+{
+  double scale = cw_sheet_grid_scale (&self->grid, level);
+
+  return lookout->scale_factor == 1 && fabs (lookout->across / scale - 1) < 1e-5
+         && fabs (lookout->along / scale - 1) < 1e-5;
+}
+
+/* On whole pixels where it is exact: nothing then has to be interpolated. */
 static graphene_rect_t
 tile_rect (const CwSheetTiles *self, const CwSheetKey *key,
            const CwSheetLookout *lookout)
@@ -421,6 +472,10 @@ tile_rect (const CwSheetTiles *self, const CwSheetKey *key,
   CwSheetArea area = { 0, 0, 0, 0 };
 
   cw_sheet_grid_area (&self->grid, key, &area);
+  if (is_exact (self, key->level, lookout))
+    return GRAPHENE_RECT_INIT ((float) round (lookout->x + area.x),
+                               (float) round (lookout->y + area.y),
+                               (float) area.width, (float) area.height);
   return GRAPHENE_RECT_INIT (
       (float) (lookout->x + area.x / scale * lookout->across),
       (float) (lookout->y + area.y / scale * lookout->along),
@@ -436,7 +491,29 @@ is_in_window (const graphene_rect_t *rect, const CwSheetLookout *lookout)
          && rect->origin.y + rect->size.height > 0;
 }
 
-static gboolean
+static void
+show_exactly (Tile *tile, GtkSnapshot *snapshot, const graphene_rect_t *rect)
+{
+  if (tile->node == NULL)
+    tile->node = cw_sheet_pixels_node (tile->surface);
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &rect->origin);
+  gtk_snapshot_append_node (snapshot, tile->node);
+  gtk_snapshot_restore (snapshot);
+}
+
+static void
+show_scaled (Tile *tile, GtkSnapshot *snapshot, const graphene_rect_t *rect)
+{
+  if (tile->texture == NULL)
+    tile->texture = cw_sheet_pixels_texture (tile->surface);
+  gtk_snapshot_append_texture (snapshot, tile->texture, rect);
+}
+
+/* A texture is turned into another form for every frame where the toolkit
+ * paints with the processor: 3 ms a tile. Scaling a node, on the other hand,
+ * paints all of it as large as it would be where the graphics card paints. */
+static void
 show_tile (CwSheetTiles *self, GtkSnapshot *snapshot, const CwSheetKey *key,
            const CwSheetLookout *lookout)
 {
@@ -444,11 +521,14 @@ show_tile (CwSheetTiles *self, GtkSnapshot *snapshot, const CwSheetKey *key,
   graphene_rect_t rect = tile_rect (self, key, lookout);
 
   if (tile == NULL)
-    return FALSE;
+    return;
   tile->frame = self->frame;
-  if (tile->texture && is_in_window (&rect, lookout))
-    gtk_snapshot_append_texture (snapshot, tile->texture, &rect);
-  return TRUE;
+  if (tile->surface == NULL || !is_in_window (&rect, lookout))
+    return;
+  if (is_exact (self, key->level, lookout))
+    show_exactly (tile, snapshot, &rect);
+  else
+    show_scaled (tile, snapshot, &rect);
 }
 
 static gint
@@ -483,20 +563,63 @@ show_level (CwSheetTiles *self, GtkSnapshot *snapshot, int level,
       show_tile (self, snapshot, &(CwSheetKey) { level, column, row }, lookout);
 }
 
-/* Whatever else is at hand, coarse to fine, under what is still missing. */
+static gboolean
+has_all (CwSheetTiles *self, int level, const CwSheetSpan *span)
+{
+  for (int row = span->first_row; row < span->last_row; row++)
+    for (int column = span->first_column; column < span->last_column;
+         column++)
+      if (!g_hash_table_contains (self->tiles,
+                                  &(CwSheetKey) { level, column, row }))
+        return FALSE;
+  return TRUE;
+}
+
+/* The likest level of which the window can be filled. */
+static int
+find_stand_in (CwSheetTiles *self, int level, const CwSheetLookout *lookout)
+{
+  g_autoptr (GPtrArray) all = tiles_held (self);
+  int best = CW_SHEET_COARSE;
+  double nearest = STAND_IN_DISTANCE;
+
+  for (guint i = 0; i < all->len; i++)
+    {
+      int other = ((Tile *) g_ptr_array_index (all, i))->key.level;
+      double away = cw_sheet_level_distance (other, level);
+      CwSheetSpan span;
+
+      if (other == level || other == CW_SHEET_COARSE || away >= nearest)
+        continue;
+      span = cw_sheet_grid_span (&self->grid, other, lookout);
+      if (!has_all (self, other, &span))
+        continue;
+      best = other;
+      nearest = away;
+    }
+  return best;
+}
+
+/* Ink on ink would be bold, so that there is one stand-in for a tile, and
+ * none beyond it. */
 static void
 show_stand_ins (CwSheetTiles *self, GtkSnapshot *snapshot, int level,
-                const CwSheetLookout *lookout)
+                const GArray *missing, const CwSheetLookout *lookout)
 {
-  show_tile (self, snapshot, &(CwSheetKey) { CW_SHEET_COARSE, 0, 0 }, lookout);
-  for (int other = level - 3; other <= level + 2; other++)
-    if (other != level && other >= CW_SHEET_LEVEL_LOWEST
-        && other <= CW_SHEET_LEVEL_HIGHEST)
-      {
-        CwSheetSpan span = cw_sheet_grid_span (&self->grid, other, lookout);
+  int other = find_stand_in (self, level, lookout);
+  CwSheetSpan span = { 0, 1, 0, 1 };
 
-        show_level (self, snapshot, other, &span, lookout);
-      }
+  if (other != CW_SHEET_COARSE)
+    span = cw_sheet_grid_span (&self->grid, other, lookout);
+  for (guint i = 0; i < missing->len; i++)
+    {
+      graphene_rect_t rect = tile_rect (
+          self, &g_array_index (missing, CwSheetKey, i), lookout);
+
+      gtk_snapshot_push_clip (snapshot, &rect);
+      show_level (self, snapshot, other, &span, lookout);
+      gtk_snapshot_pop (snapshot);
+    }
 }
 
 void
@@ -510,12 +633,13 @@ cw_sheet_tiles_snapshot (CwSheetTiles *self, GtkSnapshot *snapshot,
 
   self->frame++;
   collect_missing (self, level, &span, missing);
+  show_stand_ins (self, snapshot, level, missing, lookout);
   if (!g_hash_table_contains (self->tiles, &coarse))
     g_array_append_val (missing, coarse);
   self->complete = missing->len == 0;
-  if (!self->complete)
-    show_stand_ins (self, snapshot, level, lookout);
   show_level (self, snapshot, level, &span, lookout);
   keep_to_budget (self);
+  if (lookout->moving)
+    g_array_set_size (missing, 0);
   ask_for (self, missing);
 }

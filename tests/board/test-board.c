@@ -548,8 +548,8 @@ test_sheet_stays (void)
   g_assert_true (key (stage, GDK_KEY_Return, 0));
   g_assert_cmpstr (cw_document_elevation_id (stage->document), ==, "e2");
   cw_board_to_widget (stage->board, cw_point (0, 0), &x, &y);
-  g_assert_cmpfloat_with_epsilon (x, page_x, 0.01);
-  g_assert_cmpfloat_with_epsilon (y, page_y, 0.01);
+  g_assert_cmpfloat_with_epsilon (x, page_x, 1);
+  g_assert_cmpfloat_with_epsilon (y, page_y, 1);
 }
 
 static void
