@@ -125,12 +125,23 @@ tell_assistive (CwBoard *self)
   self->description = g_steal_pointer (&description);
 }
 
+/* Why there is no sheet to be seen, or NULL. */
+static const char *
+sheet_trouble (CwBoard *self)
+{
+  double width, height;
+
+  if (self->sheet_id && g_hash_table_contains (self->sources, self->sheet_id)
+      && !cw_board_page_size (self, &width, &height))
+    return _ ("its file has no such page");
+  return self->tiles ? cw_sheet_tiles_trouble (self->tiles) : NULL;
+}
+
 static char *
 present_hint (CwBoard *self)
 {
   const char *hint = self->tool ? cw_tool_hint (self->tool) : "";
-  const char *trouble
-      = self->tiles ? cw_sheet_tiles_trouble (self->tiles) : NULL;
+  const char *trouble = sheet_trouble (self);
 
   if (trouble)
     return g_strdup_printf (_ ("%s — the sheet cannot be shown: %s"), hint,

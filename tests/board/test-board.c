@@ -505,6 +505,29 @@ test_sheet (void)
   g_assert_cmpuint (sheet_lightness (stage, 1323, 4233), >, 150);
 }
 
+/* A file of fewer pages than the project thinks: it is told, not hidden. */
+static void
+test_sheet_without_page (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall_on_sheet ());
+  g_autoptr (CwSheetSource) source = sheet_case_open ();
+  const CwSheet *sheet
+      = cw_project_sheet (cw_document_project (stage->document), "s1");
+  g_autoptr (CwNode) other = cw_node_copy (&sheet->node);
+  g_autoptr (CwProject) project = NULL;
+
+  cw_node_put (other, "page", 7);
+  project = (CwProject *) cw_node_replace (
+      &cw_document_project (stage->document)->node, &sheet->node, other);
+  cw_document_edit (stage->document, project, "Page", NULL);
+  g_assert_null (strstr (cw_board_get_hint (stage->board), "no such page"));
+  cw_board_set_sheet_source (stage->board, "s1", source);
+  g_assert_nonnull (strstr (cw_board_get_hint (stage->board), "no such page"));
+}
+
 /* Points of the page, whatever scale it has: what the scale is made from. */
 static void
 test_scale_points (void)
@@ -628,6 +651,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/widget/wheel", test_wheel);
   g_test_add_func ("/board/widget/zoom-keys", test_zoom_keys);
   g_test_add_func ("/board/widget/sheet/shown", test_sheet);
+  g_test_add_func ("/board/widget/sheet/without-page",
+                   test_sheet_without_page);
   g_test_add_func ("/board/widget/sheet/scale-points", test_scale_points);
   g_test_add_func ("/board/widget/sheet/stays", test_sheet_stays);
   g_test_add_func ("/board/widget/undo-keeps-view", test_undo_keeps_view);
