@@ -52,16 +52,34 @@ is_wanted (const Painting *painting, const CwDisplayItem *item)
                        painting->paint->only_id) == 0;
 }
 
+/* A radius of nothing would leave cairo without a way back from its space, and
+ * the whole context in error. */
+#define LEAST_RADIUS 1e-6
+
+static void
+trace_flat_arc (const Painting *painting, const double *arc)
+{
+  cairo_line_to (painting->cr,
+                 to_x (painting, arc[0] + arc[2] * cos (arc[5])),
+                 to_y (painting, arc[1] + arc[3] * sin (arc[5])));
+}
+
 /* Cairo has circles alone: the ellipse is one in a stretched space, which is
  * mirrored too, as y runs down there. */
 static void
 trace_arc (const Painting *painting, const double *arc)
 {
   cairo_t *cr = painting->cr;
+  double across = painting->paint->scale * arc[2];
+  double along = painting->paint->scale * arc[3];
+  if (!(across >= LEAST_RADIUS) || !(along >= LEAST_RADIUS))
+    {
+      trace_flat_arc (painting, arc);
+      return;
+    }
   cairo_save (cr);
   cairo_translate (cr, to_x (painting, arc[0]), to_y (painting, arc[1]));
-  cairo_scale (cr, painting->paint->scale * arc[2],
-               -painting->paint->scale * arc[3]);
+  cairo_scale (cr, across, -along);
   if (arc[5] >= arc[4])
     cairo_arc (cr, 0, 0, 1, arc[4], arc[5]);
   else
@@ -171,6 +189,21 @@ draw_hatch_lines (const Painting *painting, const CwStyleValues *style)
 }
 
 static void
+clip_to_box (cairo_t *cr, const cairo_path_t *path)
+{
+  double left, top, right, bottom;
+  cairo_append_path (cr, path);
+  cairo_path_extents (cr, &left, &top, &right, &bottom);
+  cairo_new_path (cr);
+  cairo_rectangle (cr, floor (left), floor (top), ceil (right) - floor (left),
+                   ceil (bottom) - floor (top));
+  cairo_clip (cr);
+}
+
+/* The lines are what the path is filled with, and the path is no clip: cairo
+ * 1.16 writes to a constant, and the program ends, when a path's clip in a
+ * recording meets one of the window's and nothing is left. */
+static void
 hatch (const Painting *painting, const CwStyleValues *style)
 {
   cairo_t *cr = painting->cr;
@@ -180,14 +213,18 @@ hatch (const Painting *painting, const CwStyleValues *style)
       cairo_fill_preserve (cr);
       return;
     }
-  cairo_save (cr);
-  cairo_clip_preserve (cr);
   cairo_path_t *kept = cairo_copy_path (cr);
+  cairo_save (cr);
   cairo_new_path (cr);
+  clip_to_box (cr, kept);
+  cairo_push_group (cr);
   draw_hatch_lines (painting, style);
+  cairo_pop_group_to_source (cr);
+  cairo_append_path (cr, kept);
+  cairo_fill (cr);
+  cairo_restore (cr);
   cairo_append_path (cr, kept);
   cairo_path_destroy (kept);
-  cairo_restore (cr);
 }
 
 static void
