@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "cw-display-items.h"
+#include "cw-hatch.h"
 #include "cw-palette.h"
 
 /* Along a level line: on paper at most, and on the wall, so that a hatch grows
@@ -128,28 +129,6 @@ hatch_spacing (const Painting *painting)
   return MIN (HATCH_SPACING, HATCH_SPACING_MM * painting->paint->scale);
 }
 
-/* Lines of 45° over the clip, tied to the wall's origin so that a hatch stays
- * in place when the view is moved. */
-static void
-hatch_lines (const Painting *painting, double slope)
-{
-  double left, top, right, bottom;
-  cairo_t *cr = painting->cr;
-  cairo_clip_extents (cr, &left, &top, &right, &bottom);
-  const double spacing = hatch_spacing (painting);
-  const double height = bottom - top;
-  const double origin
-      = painting->paint->x - slope * (painting->paint->y - top);
-  const double low = MIN (left, left - slope * height) - spacing;
-  const double high = MAX (right, right - slope * height) + spacing;
-  double x = origin + ceil ((low - origin) / spacing) * spacing;
-  for (; x < high; x += spacing)
-    {
-      cairo_move_to (cr, x, top);
-      cairo_line_to (cr, x + slope * height, bottom);
-    }
-}
-
 static void
 set_colour_share (cairo_t *cr, const CwColour *colour, double share)
 {
@@ -158,51 +137,37 @@ set_colour_share (cairo_t *cr, const CwColour *colour, double share)
   set_colour (cr, &thin);
 }
 
-/* Rows of dots, each a dash of a hatch line, stay in place too. */
+/* Lines of 45°, tied to the wall's origin so that a hatch stays in place when
+ * the view is moved. */
 static void
-dash_dots (const Painting *painting)
+trace_hatch (const Painting *painting, const CwStyleValues *style,
+             const cairo_path_t *shape, double slope)
 {
-  double left, top, right, bottom;
-  cairo_t *cr = painting->cr;
-  const double spacing = hatch_spacing (painting);
-  const double dots[] = { 1, spacing - 1 };
-  cairo_clip_extents (cr, &left, &top, &right, &bottom);
-  const double turns = (top - painting->paint->y) * G_SQRT2 / spacing;
-  cairo_set_dash (cr, dots, G_N_ELEMENTS (dots),
-                  (turns - floor (turns)) * spacing);
+  const CwHatchLines lines = {
+    .slope = slope,
+    .x = painting->paint->x,
+    .y = painting->paint->y,
+    .spacing = hatch_spacing (painting),
+    .is_dotted = style->hatch == CW_HATCH_DOTS,
+  };
+  cw_hatch_trace (painting->cr, shape, &lines);
 }
 
 static void
-draw_hatch_lines (const Painting *painting, const CwStyleValues *style)
+draw_hatch_lines (const Painting *painting, const CwStyleValues *style,
+                  const cairo_path_t *shape)
 {
-  const gboolean is_dotted = style->hatch == CW_HATCH_DOTS;
   cairo_t *cr = painting->cr;
   if (style->hatch != CW_HATCH_RISING)
-    hatch_lines (painting, 1);
+    trace_hatch (painting, style, shape, 1);
   if (style->hatch == CW_HATCH_RISING || style->hatch == CW_HATCH_CROSS)
-    hatch_lines (painting, -1);
-  if (is_dotted)
-    dash_dots (painting);
+    trace_hatch (painting, style, shape, -1);
   set_colour_share (cr, &style->line, HATCH_STRENGTH);
-  cairo_set_line_width (cr, is_dotted ? 1 : 0.5);
+  cairo_set_dash (cr, NULL, 0, 0);
+  cairo_set_line_width (cr, style->hatch == CW_HATCH_DOTS ? 1 : 0.5);
   cairo_stroke (cr);
 }
 
-static void
-clip_to_box (cairo_t *cr, const cairo_path_t *path)
-{
-  double left, top, right, bottom;
-  cairo_append_path (cr, path);
-  cairo_path_extents (cr, &left, &top, &right, &bottom);
-  cairo_new_path (cr);
-  cairo_rectangle (cr, floor (left), floor (top), ceil (right) - floor (left),
-                   ceil (bottom) - floor (top));
-  cairo_clip (cr);
-}
-
-/* The lines are what the path is filled with, and the path is no clip: cairo
- * 1.16 writes to a constant, and the program ends, when a path's clip in a
- * recording meets one of the window's and nothing is left. */
 static void
 hatch (const Painting *painting, const CwStyleValues *style)
 {
@@ -214,16 +179,11 @@ hatch (const Painting *painting, const CwStyleValues *style)
       return;
     }
   cairo_path_t *kept = cairo_copy_path (cr);
-  cairo_save (cr);
+  cairo_path_t *shape = cairo_copy_path_flat (cr);
   cairo_new_path (cr);
-  clip_to_box (cr, kept);
-  cairo_push_group (cr);
-  draw_hatch_lines (painting, style);
-  cairo_pop_group_to_source (cr);
+  draw_hatch_lines (painting, style, shape);
   cairo_append_path (cr, kept);
-  cairo_fill (cr);
-  cairo_restore (cr);
-  cairo_append_path (cr, kept);
+  cairo_path_destroy (shape);
   cairo_path_destroy (kept);
 }
 
