@@ -61,22 +61,49 @@ shown_elevation (CwInspector *inspector)
   return id ? cw_project_elevation (project_of (inspector), id) : NULL;
 }
 
-static void
-add_sides (CwInspector *inspector, GtkWidget *box)
+/* The one unclad area that is selected, or NULL. */
+static const CwNode *
+selected_unclad (CwInspector *inspector)
 {
-  const CwElevation *elevation = shown_elevation (inspector);
-  const CwOutline *outline = (const CwOutline *) elevation->outline;
-  g_autoptr (CwNodePath) base = cw_node_path_new (elevation->id);
-  g_autoptr (CwNodePath) to_outline
-      = cw_node_path_down (base, CW_ELEVATION_OUTLINE, -1);
-  for (gsize i = 0; i < cw_list_length (outline->corners); i++)
+  const char *const *ids
+      = cw_document_selection (cw_job_document (inspector->job));
+  const CwNode *node
+      = ids[0] && !ids[1] ? cw_node_find (&project_of (inspector)->node, ids[0])
+                          : NULL;
+  return node && node->type == &cw_unclad_type ? node : NULL;
+}
+
+static void
+add_corners (CwInspector *inspector, GtkWidget *box, const CwNodePath *path,
+             guint slot, const CwList *corners)
+{
+  for (gsize i = 0; i < cw_list_length (corners); i++)
     {
       g_autofree char *title
           = g_strdup_printf (_("Side %u, from its corner"), (guint) i + 1);
       add_single (inspector, box, title,
-                  cw_node_path_down (to_outline, CW_OUTLINE_CORNERS,
-                                     (int) i));
+                  cw_node_path_down (path, slot, (int) i));
     }
+}
+
+static void
+add_sides (CwInspector *inspector, GtkWidget *box)
+{
+  const CwNode *unclad = selected_unclad (inspector);
+  const CwElevation *elevation = shown_elevation (inspector);
+  g_autoptr (CwNodePath) base
+      = cw_node_path_new (unclad ? cw_node_id (unclad) : elevation->id);
+  if (unclad)
+    {
+      add_corners (inspector, box, base, CW_UNCLAD_CORNERS,
+                   cw_node_list (unclad, CW_UNCLAD_CORNERS));
+      return;
+    }
+  const CwOutline *outline = (const CwOutline *) elevation->outline;
+  g_autoptr (CwNodePath) to_outline
+      = cw_node_path_down (base, CW_ELEVATION_OUTLINE, -1);
+  add_corners (inspector, box, to_outline, CW_OUTLINE_CORNERS,
+               outline->corners);
 }
 
 static void
@@ -259,6 +286,8 @@ show_selection (CwInspector *inspector, GPtrArray *paths)
 {
   g_autofree char *title = selection_title (inspector, paths);
   add_group (inspector, inspector->box, title, g_ptr_array_ref (paths));
+  if (selected_unclad (inspector))
+    add_fold (inspector, FOLD_SIDES, _("Sides"));
 }
 
 /* Changes when other rows are needed, stays when only values changed. */
@@ -270,8 +299,13 @@ shape_now (CwInspector *inspector, const GPtrArray *paths)
   for (guint i = 0; i < paths->len; i++)
     {
       const CwNode *node = cw_node_path_find (paths->pdata[i], project);
-      g_string_append_printf (shape, "%s=%s ", cw_node_id (node),
-                              node->type->element);
+      const guint n_corners
+          = node->type == &cw_unclad_type
+                ? (guint) cw_list_length (
+                      cw_node_list (node, CW_UNCLAD_CORNERS))
+                : 0;
+      g_string_append_printf (shape, "%s=%s/%u ", cw_node_id (node),
+                              node->type->element, n_corners);
     }
   const CwElevation *elevation = shown_elevation (inspector);
   if (elevation)
