@@ -195,19 +195,29 @@ origin_of_course (const CwBonding *bond, CwLength start)
   return origin;
 }
 
+static gboolean
+starts_in_both (const CwBonding *bond)
+{
+  return bond->setting_out->start == CW_START_BOTH
+         && !bond->frame.is_upright;
+}
+
+/* There is one rest of a last panel, and it goes to the left corner. */
 static void
 set_out_length (const CwBonding *bond, const CwSetOutRules *rules,
                 CwInterval length, CwLength origin, CwSetOut *out)
 {
-  CwLength first = cw_set_out_slot (rules, origin, length.low);
-  if (bond->setting_out->start != CW_START_BOTH || bond->frame.is_upright)
-    {
-      cw_set_out_run (rules, length, first, out);
-      return;
-    }
-  CwLength wall = cw_interval_width (cw_frame_along (&bond->frame));
-  CwLength last = wall - cw_set_out_slot (rules, origin, wall - length.high);
-  cw_set_out_run_both (rules, length, wall / 2, first, last, out);
+  if (starts_in_both (bond))
+    cw_set_out_both_corners (
+        rules, length, cw_interval_width (cw_frame_along (&bond->frame)),
+        origin,
+        bond->setting_out->bond == CW_BOND_OFFCUT && bond->course > 0
+            ? 0
+            : origin,
+        out);
+  else
+    cw_set_out_run (rules, length,
+                    cw_set_out_slot (rules, origin, length.low), out);
 }
 
 /* One run, in lengths between the joints that a break asks for. */
@@ -228,9 +238,22 @@ set_out_row_run (const CwBonding *bond, const CwSetOutRules *rules,
   set_out_length (bond, rules, (CwInterval) { start, run.high }, origin, out);
 }
 
+/* The piece that was laid last: with it a panel was begun. */
+static const CwStretch *
+last_laid (const CwBonding *bond, const CwSetOutRules *rules,
+           const GArray *stretches)
+{
+  guint last = stretches->len - 1;
+  if (starts_in_both (bond))
+    last = cw_set_out_closer (
+        rules, stretches, cw_interval_width (cw_frame_along (&bond->frame)));
+  return &g_array_index (stretches, CwStretch, last);
+}
+
 /* What the next course needs to know. */
 static void
-hand_on (CwBonding *bond, const CwSetOut *out, const GArray *n_stretches)
+hand_on (CwBonding *bond, const CwSetOutRules *rules, const CwSetOut *out,
+         const GArray *n_stretches)
 {
   bond->course++;
   g_array_set_size (bond->joints, 0);
@@ -245,8 +268,7 @@ hand_on (CwBonding *bond, const CwSetOut *out, const GArray *n_stretches)
     }
   if (out->stretches->len == 0)
     return;
-  const CwStretch *last = &g_array_index (out->stretches, CwStretch,
-                                          out->stretches->len - 1);
+  const CwStretch *last = last_laid (bond, rules, out->stretches);
   bond->rest
       = bond->panel->length - (last->high - last->low) - bond->panel->kerf;
 }
@@ -272,5 +294,5 @@ cw_bond_set_out (CwBonding *bond, const CwRow *row, CwSetOut *out,
       guint n = out->stretches->len - before;
       g_array_append_val (n_stretches, n);
     }
-  hand_on (bond, out, n_stretches);
+  hand_on (bond, &rules, out, n_stretches);
 }

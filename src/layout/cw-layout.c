@@ -66,12 +66,16 @@ set_out_courses (const Laying *laying)
                                 .studs = studs };
   CwSetOut out
       = { g_array_new (FALSE, FALSE, sizeof (CwStretch)), troubles };
-  cw_set_out_run (&rules, run,
-                  cw_set_out_slot (&rules,
-                                   frame->is_upright ? setting_out->offset
-                                                     : setting_out->base,
-                                   run.low),
-                  &out);
+  if (frame->is_upright && setting_out->start == CW_START_BOTH)
+    cw_set_out_both_corners (&rules, run, run.high, setting_out->offset,
+                             setting_out->offset, &out);
+  else
+    cw_set_out_run (&rules, run,
+                    cw_set_out_slot (&rules,
+                                     frame->is_upright ? setting_out->offset
+                                                       : setting_out->base,
+                                     run.low),
+                    &out);
   return out.stretches;
 }
 
@@ -181,11 +185,10 @@ judge_pieces (const Laying *laying)
   for (guint i = 0; i < pieces->len; i++)
     {
       CwPiece *piece = &g_array_index (pieces, CwPiece, i);
-      const CwInterval along
-          = cw_frame_along_of (&laying->frame, &piece->box);
       cw_classify_piece (piece, laying->frame.is_upright,
                          laying->setting_out->rasp);
-      if (cw_interval_width (along) < laying->setting_out->least_piece)
+      if (MIN (cw_box_width (&piece->box), cw_box_height (&piece->box))
+          < laying->setting_out->least_piece)
         add_trouble (laying->layout, CW_TROUBLE_LEAST_PIECE,
                      middle_of (&piece->box), piece->course);
     }
@@ -266,7 +269,7 @@ cw_trouble_text (CwTroubleKind kind)
                 "200 000. Check its size in the buildup.");
     case CW_TROUBLE_LEAST_PIECE:
       return N_("A piece is narrower than the least piece. Move the offset or "
-                "choose another bond.");
+                "the base, or choose another bond.");
     case CW_TROUBLE_LEAST_STAGGER:
       return N_("A head joint is too near one of the course before. Change "
                 "the stagger.");

@@ -342,11 +342,12 @@ set_out_mirrored (const CwSetOutRules *rules, CwInterval run, CwLength slot,
   cw_set_out_run (&mirrored, run, slot, out);
 }
 
-/* How many stretches from the far end stand wholly beyond the middle: those
- * whose joint does, and the last when all of the run does. */
+/* How many stretches from the far end are laid from there: those whose joint
+ * stands beyond the middle, and the last when all of the run does. What is
+ * left for the near corner must not be too narrow for a piece. */
 static guint
-n_beyond_middle (const CwSetOutRules *rules, const GArray *stretches,
-                 CwInterval run, CwLength middle)
+n_from_far (const CwSetOutRules *rules, const GArray *stretches,
+            CwInterval run, CwLength middle)
 {
   CwLength about = run.low + run.high;
   guint n = 0;
@@ -354,7 +355,8 @@ n_beyond_middle (const CwSetOutRules *rules, const GArray *stretches,
     {
       CwLength joint_end
           = about - g_array_index (stretches, CwStretch, n).high;
-      if (2 * joint_end - rules->joint < 2 * middle)
+      if (2 * joint_end - rules->joint < 2 * middle
+          || joint_end - rules->joint - run.low < rules->least)
         return n;
     }
   return run.low >= middle ? n + 1 : n;
@@ -379,13 +381,10 @@ append_mirrored (const CwSetOutRules *rules, const CwSetOut *far, guint n,
     }
 }
 
-void
-cw_set_out_run_both (const CwSetOutRules *rules, CwInterval run,
-                     CwLength middle, CwLength first_slot,
-                     CwLength last_slot_end, CwSetOut *out)
+static void
+set_out_both (const CwSetOutRules *rules, CwInterval run, CwLength middle,
+              CwLength first_slot, CwLength last_slot_end, CwSetOut *out)
 {
-  g_return_if_fail (last_slot_end >= run.high);
-
   g_autoptr (GArray) stretches
       = g_array_new (FALSE, FALSE, sizeof (CwStretch));
   g_autoptr (GArray) troubles
@@ -394,11 +393,37 @@ cw_set_out_run_both (const CwSetOutRules *rules, CwInterval run,
   CwLength about = run.low + run.high;
   set_out_mirrored (rules, run, about - last_slot_end, &far);
 
-  guint n = n_beyond_middle (rules, stretches, run, middle);
+  guint n = n_from_far (rules, stretches, run, middle);
   if (n > 0)
     run.high = about - g_array_index (stretches, CwStretch, n - 1).high
                - rules->joint;
   if (run.high > run.low)
     cw_set_out_run (rules, run, first_slot, out);
   append_mirrored (rules, &far, n, about, out);
+}
+
+void
+cw_set_out_both_corners (const CwSetOutRules *rules, CwInterval run,
+                         CwLength wall, CwLength left, CwLength right,
+                         CwSetOut *out)
+{
+  g_return_if_fail (rules->length > 0 && rules->joint >= 0);
+
+  set_out_both (rules, run, wall / 2,
+                cw_set_out_slot (rules, left, run.low),
+                wall - cw_set_out_slot (rules, right, wall - run.high), out);
+}
+
+guint
+cw_set_out_closer (const CwSetOutRules *rules, const GArray *stretches,
+                   CwLength wall)
+{
+  g_return_val_if_fail (stretches->len > 0, 0);
+
+  guint i = 0;
+  while (i + 1 < stretches->len
+         && 2 * g_array_index (stretches, CwStretch, i).high + rules->joint
+                < wall)
+    i++;
+  return i;
 }

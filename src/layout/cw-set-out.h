@@ -77,13 +77,23 @@ void cw_set_out_run (const CwSetOutRules *rules, CwInterval run,
                      CwLength first_slot, CwSetOut *out);
 
 /*
- * cw_set_out_run_both:
- * As cw_set_out_run(), with panels laid from both sides toward @middle and
- * a closer where they meet. @first_slot serves the left;
- * @last_slot_end is where the last panel would end, at least @run.high.
+ * cw_set_out_both_corners:
+ * @wall: the length of the wall, on which @run lies
+ * @left: where a panel of the left corner's row begins
+ * @right: where one of the right corner's does, counted from that corner
+ *
+ * As cw_set_out_run(), with panels laid from both corners toward the middle
+ * of the wall and a closer where they meet:
+ *
+ *   0                        wall / 2                      wall
+ *   |  panel  |j|  panel  |j| closer |j|  panel  |j|  panel  |
  */
-void cw_set_out_run_both (const CwSetOutRules *rules, CwInterval run,
-                          CwLength middle, CwLength first_slot,
-                          CwLength last_slot_end, CwSetOut *out);
+void cw_set_out_both_corners (const CwSetOutRules *rules, CwInterval run,
+                              CwLength wall, CwLength left, CwLength right,
+                              CwSetOut *out);
+
+/* Which of @stretches is the closer; they are not empty. */
+guint cw_set_out_closer (const CwSetOutRules *rules, const GArray *stretches,
+                         CwLength wall);
 
 G_END_DECLS
