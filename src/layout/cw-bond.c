@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-bond.h"
 
+#include "cw-taper.h"
+
 GArray *
 cw_bond_studs (const CwFrame *frame, const CwSettingOut *setting_out,
                const GArray *studs, gboolean line_is_upright)
@@ -143,10 +145,13 @@ is_broken (const CwBonding *bond)
 static CwSetOutRules
 rules_of_row (const CwBonding *bond, const CwRow *row)
 {
+  const CwLength least = MAX (bond->setting_out->least_piece, 1);
   CwSetOutRules rules = {
     .length = bond->panel->length,
     .joint = bond->panel->joint,
-    .least = MAX (bond->setting_out->least_piece, 1),
+    .least = least,
+    .least_low = least,
+    .least_high = least,
     .one_if_it_fits = is_broken (bond),
     .zones = g_array_new (FALSE, FALSE, sizeof (CwZone)),
     .studs = bond->studs,
@@ -220,22 +225,40 @@ set_out_length (const CwBonding *bond, const CwSetOutRules *rules,
                     cw_set_out_slot (rules, origin, length.low), out);
 }
 
+/* One length of a run, of which the ends may taper. */
+static void
+set_out_part (const CwBonding *bond, const CwRow *row, const CwRowRun *run,
+              const CwSetOutRules *rules, CwInterval part, CwLength origin,
+              CwSetOut *out)
+{
+  CwSetOutRules tapered = *rules;
+  if (part.low == run->along.low)
+    tapered.least_low = cw_taper_least (&bond->frame, row, run, part,
+                                        rules->least, rules->length, TRUE);
+  if (part.high == run->along.high)
+    tapered.least_high = cw_taper_least (&bond->frame, row, run, part,
+                                         rules->least, rules->length, FALSE);
+  set_out_length (bond, &tapered, part, origin, out);
+}
+
 /* One run, in lengths between the joints that a break asks for. */
 static void
-set_out_row_run (const CwBonding *bond, const CwSetOutRules *rules,
-                 const GArray *breaks, CwInterval run, CwLength origin,
-                 CwSetOut *out)
+set_out_row_run (const CwBonding *bond, const CwRow *row, const CwRowRun *run,
+                 const CwSetOutRules *rules, const GArray *breaks,
+                 CwLength origin, CwSetOut *out)
 {
-  CwLength start = run.low;
+  CwInterval part = run->along;
   for (guint i = 0; i < breaks->len; i++)
     {
       CwLength at = g_array_index (breaks, CwLength, i);
-      if (at <= start || at + rules->joint >= run.high)
+      if (at <= part.low || at + rules->joint >= run->along.high)
         continue;
-      set_out_length (bond, rules, (CwInterval) { start, at }, origin, out);
-      start = at + rules->joint;
+      part.high = at;
+      set_out_part (bond, row, run, rules, part, origin, out);
+      part.low = at + rules->joint;
     }
-  set_out_length (bond, rules, (CwInterval) { start, run.high }, origin, out);
+  part.high = run->along.high;
+  set_out_part (bond, row, run, rules, part, origin, out);
 }
 
 /* The piece that was laid last: with it a panel was begun. */
@@ -289,7 +312,7 @@ cw_bond_set_out (CwBonding *bond, const CwRow *row, CwSetOut *out,
       const CwRowRun *run = &g_array_index (row->runs, CwRowRun, i);
       CwLength start = g_array_index (row->runs, CwRowRun, 0).along.low;
       guint before = out->stretches->len;
-      set_out_row_run (bond, &rules, breaks, run->along,
+      set_out_row_run (bond, row, run, &rules, breaks,
                        origin_of_course (bond, start), out);
       guint n = out->stretches->len - before;
       g_array_append_val (n_stretches, n);

@@ -60,9 +60,12 @@ set_out_courses (const Laying *laying)
       frame, setting_out, laying->layout->studs, !frame->is_upright);
   g_autoptr (GArray) troubles
       = g_array_new (FALSE, FALSE, sizeof (CwSetOutTrouble));
+  const CwLength least = MAX (setting_out->least_piece, 1);
   const CwSetOutRules rules = { .length = laying->panel->height,
                                 .joint = laying->panel->joint,
-                                .least = MAX (setting_out->least_piece, 1),
+                                .least = least,
+                                .least_low = least,
+                                .least_high = least,
                                 .studs = studs };
   CwSetOut out
       = { g_array_new (FALSE, FALSE, sizeof (CwStretch)), troubles };

@@ -1,41 +1,29 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-set-out.h"
 
-/* Which rules are still held, as a mask of trouble kinds. */
-typedef guint Held;
+#include "cw-joint-places.h"
 
-#define HOLDS(kind) (1u << (kind))
-
-/* From all rules down to none, the least important dropped first. */
-static const Held held_steps[] = {
-  HOLDS (CW_TROUBLE_AT_CORNER) | HOLDS (CW_TROUBLE_LEAST_STAGGER)
-      | HOLDS (CW_TROUBLE_OFF_STUD) | HOLDS (CW_TROUBLE_LEAST_PIECE),
-  HOLDS (CW_TROUBLE_LEAST_STAGGER) | HOLDS (CW_TROUBLE_OFF_STUD)
-      | HOLDS (CW_TROUBLE_LEAST_PIECE),
-  HOLDS (CW_TROUBLE_OFF_STUD) | HOLDS (CW_TROUBLE_LEAST_PIECE),
-  HOLDS (CW_TROUBLE_LEAST_PIECE),
+/* From all rules down to the least piece alone, the least important dropped
+ * first. */
+static const guint held_steps[] = {
+  CW_HOLDS (CW_TROUBLE_AT_CORNER) | CW_HOLDS (CW_TROUBLE_LEAST_STAGGER)
+      | CW_HOLDS (CW_TROUBLE_OFF_STUD),
+  CW_HOLDS (CW_TROUBLE_LEAST_STAGGER) | CW_HOLDS (CW_TROUBLE_OFF_STUD),
+  CW_HOLDS (CW_TROUBLE_OFF_STUD),
+  0,
 };
 
-static int
-compare_zones (gconstpointer a, gconstpointer b)
-{
-  const CwZone *one = a, *other = b;
-  return (one->low > other->low) - (one->low < other->low);
-}
+#define N_STEPS G_N_ELEMENTS (held_steps)
 
-void
-cw_zones_sort (CwSetOutRules *rules)
+/* A run while it is laid. */
+typedef struct
 {
-  rules->widest_zone = 0;
-  if (!rules->zones)
-    return;
-  g_array_sort (rules->zones, compare_zones);
-  for (guint i = 0; i < rules->zones->len; i++)
-    {
-      const CwZone *zone = &g_array_index (rules->zones, CwZone, i);
-      rules->widest_zone = MAX (rules->widest_zone, zone->high - zone->low);
-    }
-}
+  const CwSetOutRules *rules;
+  CwInterval run;
+  gboolean looks_ahead;
+  GArray *places[N_STEPS];    /* (nullable): by step, worked out when needed */
+  CwSetOut *out;
+} Laying;
 
 CwLength
 cw_set_out_slot (const CwSetOutRules *rules, CwLength origin, CwLength at)
@@ -45,153 +33,6 @@ cw_set_out_slot (const CwSetOutRules *rules, CwLength origin, CwLength at)
   if (into < 0)
     into += pitch;
   return into < rules->length ? at - into : at;
-}
-
-/* The first zone that can reach @at: zones before it end at or before @at. */
-static guint
-first_zone_near (const CwSetOutRules *rules, CwLength at)
-{
-  guint low = 0, high = rules->zones->len;
-  while (low < high)
-    {
-      guint middle = low + (high - low) / 2;
-      if (g_array_index (rules->zones, CwZone, middle).low
-          <= at - rules->widest_zone)
-        low = middle + 1;
-      else
-        high = middle;
-    }
-  return low;
-}
-
-/* A zone of a kind that is held and has @at inside, or NULL. */
-static const CwZone *
-zone_at (const CwSetOutRules *rules, Held held, CwLength at)
-{
-  if (!rules->zones)
-    return NULL;
-  for (guint i = first_zone_near (rules, at); i < rules->zones->len; i++)
-    {
-      const CwZone *zone = &g_array_index (rules->zones, CwZone, i);
-      if (zone->low >= at)
-        break;
-      if (zone->high > at && (held & HOLDS (zone->kind)))
-        return zone;
-    }
-  return NULL;
-}
-
-static CwLength
-free_before (const CwSetOutRules *rules, Held held, CwLength at)
-{
-  const CwZone *zone;
-  while ((zone = zone_at (rules, held, at)))
-    at = zone->low;
-  return at;
-}
-
-static CwLength
-free_after (const CwSetOutRules *rules, Held held, CwLength at)
-{
-  const CwZone *zone;
-  while ((zone = zone_at (rules, held, at)))
-    at = zone->high;
-  return at;
-}
-
-static gboolean
-place_freely (const CwSetOutRules *rules, Held held, CwInterval reach,
-              CwLength wish, CwLength *place)
-{
-  CwLength before = free_before (rules, held, wish);
-  CwLength after = free_after (rules, held, wish);
-  gboolean has_before = before >= reach.low;
-  gboolean has_after = after <= reach.high;
-  *place = !has_after || (has_before && wish - before <= after - wish)
-               ? before
-               : after;
-  return has_before || has_after;
-}
-
-/* A joint on a stud begins half a joint before the stud's centre line. */
-static CwLength
-joint_at_stud (const CwSetOutRules *rules, guint index)
-{
-  return g_array_index (rules->studs, CwLength, index) - rules->joint / 2;
-}
-
-/* The number of studs whose joint begins at or before @at. */
-static guint
-studs_up_to (const CwSetOutRules *rules, CwLength at)
-{
-  guint low = 0, high = rules->studs->len;
-  while (low < high)
-    {
-      guint middle = low + (high - low) / 2;
-      if (joint_at_stud (rules, middle) <= at)
-        low = middle + 1;
-      else
-        high = middle;
-    }
-  return low;
-}
-
-/* Back from the wish to the nearest stud; forward only when there is none. */
-static gboolean
-place_on_stud (const CwSetOutRules *rules, Held held, CwInterval reach,
-               CwLength wish, CwLength *place)
-{
-  guint after = studs_up_to (rules, wish);
-  for (guint i = after; i > 0; i--)
-    {
-      *place = joint_at_stud (rules, i - 1);
-      if (*place < reach.low)
-        break;
-      if (!zone_at (rules, held, *place))
-        return TRUE;
-    }
-  for (guint i = after; i < rules->studs->len; i++)
-    {
-      *place = joint_at_stud (rules, i);
-      if (*place > reach.high)
-        break;
-      if (!zone_at (rules, held, *place))
-        return TRUE;
-    }
-  return FALSE;
-}
-
-/* Where the run's next joint may begin so that the piece before it, from
- * @start, is possible, and, while that rule is held, neither that piece nor
- * what is left of the run is narrower than the least. */
-static CwInterval
-reach_of_joint (const CwSetOutRules *rules, Held held, CwLength start,
-                CwLength end)
-{
-  CwLength least = held & HOLDS (CW_TROUBLE_LEAST_PIECE) ? rules->least : 1;
-  return (CwInterval) {
-    start + least,
-    MIN (start + rules->length, end - rules->joint - least),
-  };
-}
-
-static gboolean
-place_held (const CwSetOutRules *rules, Held held, CwInterval reach,
-            CwLength wish, CwLength *place)
-{
-  if (reach.low > reach.high)
-    return FALSE;
-  wish = CLAMP (wish, reach.low, reach.high);
-  if (rules->studs && (held & HOLDS (CW_TROUBLE_OFF_STUD)))
-    return place_on_stud (rules, held, reach, wish, place);
-  return place_freely (rules, held, reach, wish, place);
-}
-
-static gboolean
-is_on_stud (const CwSetOutRules *rules, CwLength place)
-{
-  guint n = studs_up_to (rules, place);
-  return n > 0 && joint_at_stud (rules, n - 1) == place;
 }
 
 static void
@@ -204,50 +45,96 @@ add_trouble (CwSetOut *out, CwTroubleKind kind, CwLength at)
 /* The rules that the joint at @place breaks. A piece below the least shows
  * on the piece itself, which may be narrow for other reasons too. */
 static void
-note_broken_rules (const CwSetOutRules *rules, CwLength place, CwSetOut *out)
+note_broken_rules (const Laying *laying, CwLength place)
 {
-  if (zone_at (rules, HOLDS (CW_TROUBLE_AT_CORNER), place))
-    add_trouble (out, CW_TROUBLE_AT_CORNER, place);
-  if (zone_at (rules, HOLDS (CW_TROUBLE_LEAST_STAGGER), place))
-    add_trouble (out, CW_TROUBLE_LEAST_STAGGER, place);
-  if (rules->studs && !is_on_stud (rules, place))
-    add_trouble (out, CW_TROUBLE_OFF_STUD, place);
+  static const CwTroubleKind kinds[]
+      = { CW_TROUBLE_AT_CORNER, CW_TROUBLE_LEAST_STAGGER,
+          CW_TROUBLE_OFF_STUD };
+  for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
+    if (cw_joint_breaks (laying->rules, kinds[i], place))
+      add_trouble (laying->out, kinds[i], place);
+}
+
+/* Where the next joint may begin so that a panel reaches from @start to it
+ * and neither that piece nor what is left of the run is too narrow. */
+static CwInterval
+reach_of_joint (const Laying *laying, CwLength start)
+{
+  const CwSetOutRules *rules = laying->rules;
+  CwLength end = laying->run.high - rules->joint;
+  return (CwInterval) {
+    start + (start == laying->run.low ? rules->least_low : rules->least),
+    MIN (start + rules->length, end - rules->least_high),
+  };
+}
+
+static const GArray *
+places_of_step (Laying *laying, guint step)
+{
+  if (!laying->places[step])
+    laying->places[step]
+        = cw_joint_places (laying->rules, laying->run, held_steps[step]);
+  return laying->places[step];
+}
+
+static gboolean
+place_by_step (Laying *laying, guint step, CwLength start, CwLength wish,
+               CwLength *place)
+{
+  gboolean on_studs
+      = laying->rules->studs
+        && (held_steps[step] & CW_HOLDS (CW_TROUBLE_OFF_STUD));
+  return cw_joint_place_near (places_of_step (laying, step),
+                              reach_of_joint (laying, start), wish, on_studs,
+                              place);
 }
 
 /* With all rules dropped, two last pieces that both ought to be wider share
  * what there is. */
-static CwLength
-place_anyhow (const CwSetOutRules *rules, CwInterval reach, CwLength start,
-              CwLength end, CwLength wish)
-{
-  if (end - rules->joint - wish < rules->least)
-    wish = MIN (wish, start + (end - rules->joint - start) / 2);
-  return CLAMP (wish, reach.low, reach.high);
-}
-
-/* FALSE when the run is too short to hold a joint at all. */
 static gboolean
-place_joint (const CwSetOutRules *rules, CwLength start, CwLength end,
-             CwLength wish, CwSetOut *out, CwLength *place)
+place_anyhow (Laying *laying, CwLength start, CwLength wish, CwLength *place)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (held_steps); i++)
-    {
-      CwInterval reach = reach_of_joint (rules, held_steps[i], start, end);
-      if (place_held (rules, held_steps[i], reach, wish, place))
-        {
-          if (i > 0)
-            note_broken_rules (rules, *place, out);
-          return TRUE;
-        }
-    }
-  /* One panel rather than two that are too narrow. */
-  if (end - start <= rules->length)
-    return FALSE;
-  CwInterval reach = reach_of_joint (rules, 0, start, end);
+  const CwSetOutRules *rules = laying->rules;
+  CwLength end = laying->run.high - rules->joint;
+  CwInterval reach = { start + 1, MIN (start + rules->length, end - 1) };
   if (reach.low > reach.high)
     return FALSE;
-  *place = place_anyhow (rules, reach, start, end, wish);
-  note_broken_rules (rules, *place, out);
+  if (end - wish < rules->least)
+    wish = MIN (wish, start + (end - start) / 2);
+  *place = CLAMP (wish, reach.low, reach.high);
+  return TRUE;
+}
+
+/* As when looking ahead with all rules held, if that finds a place: what is
+ * near enough to be reached has places of its own. */
+static gboolean
+place_at_sight (Laying *laying, CwLength start, CwLength wish,
+                CwLength *place)
+{
+  const CwInterval reach = reach_of_joint (laying, start);
+  GArray *places = laying->places[0];
+  g_array_set_size (places, 0);
+  cw_joint_places_add (laying->rules, reach, held_steps[0], places);
+  return cw_joint_place_near (places, reach, wish,
+                              laying->rules->studs != NULL, place);
+}
+
+/* FALSE when the run needs no joint or is too short to hold one. */
+static gboolean
+place_joint (Laying *laying, CwLength start, CwLength wish, CwLength *place)
+{
+  for (guint step = 0; step < N_STEPS; step++)
+    if (place_by_step (laying, step, start, wish, place))
+      {
+        if (step > 0)
+          note_broken_rules (laying, *place);
+        return TRUE;
+      }
+  /* One panel rather than two that are too narrow. */
+  if (laying->run.high - start <= laying->rules->length
+      || !place_anyhow (laying, start, wish, place))
+    return FALSE;
+  note_broken_rules (laying, *place);
   return TRUE;
 }
 
@@ -258,6 +145,39 @@ add_stretch (CwSetOut *out, CwLength low, CwLength high, CwLength slot)
   g_array_append_val (out->stretches, stretch);
 }
 
+/* FALSE when a joint has no place and the laying does not look ahead. */
+static gboolean
+lay_run (Laying *laying, CwLength slot)
+{
+  const CwSetOutRules *rules = laying->rules;
+  CwLength start = laying->run.low, end = laying->run.high;
+  CwLength wish = slot + rules->length;
+  while (slot + rules->length < end)
+    {
+      CwLength joint, near = MIN (wish, start + rules->length);
+      gboolean one
+          = rules->one_if_it_fits && start + rules->length >= end;
+      if (!one && !laying->looks_ahead
+          && !place_at_sight (laying, start, near, &joint))
+        return FALSE;
+      if (one
+          || (laying->looks_ahead
+              && !place_joint (laying, start, near, &joint)))
+        {
+          slot = start;
+          break;
+        }
+      add_stretch (laying->out, start, joint,
+                   start > slot ? joint - rules->length : start);
+      start = slot = joint + rules->joint;
+      wish += rules->length + rules->joint;
+    }
+  add_stretch (laying->out, start, end, slot);
+  return TRUE;
+}
+
+/* Mostly the nearest place serves for every joint, and then looking ahead
+ * would find the same. */
 void
 cw_set_out_run (const CwSetOutRules *rules, CwInterval run,
                 CwLength first_slot, CwSetOut *out)
@@ -265,25 +185,18 @@ cw_set_out_run (const CwSetOutRules *rules, CwInterval run,
   g_return_if_fail (rules->length > 0 && rules->joint >= 0);
   g_return_if_fail (rules->least > 0 && first_slot <= run.low);
 
-  CwLength start = run.low, slot = first_slot;
-  CwLength wish = slot + rules->length;
-  while (slot + rules->length < run.high)
+  const guint before = out->stretches->len;
+  Laying laying = { .rules = rules, .run = run, .out = out };
+  laying.places[0] = g_array_new (FALSE, FALSE, sizeof (CwInterval));
+  if (!lay_run (&laying, first_slot))
     {
-      CwLength joint;
-      gboolean fits = start + rules->length >= run.high;
-      if ((fits && rules->one_if_it_fits)
-          || !place_joint (rules, start, run.high,
-                           MIN (wish, start + rules->length), out, &joint))
-        {
-          slot = start;
-          break;
-        }
-      add_stretch (out, start, joint,
-                   start > slot ? joint - rules->length : start);
-      start = slot = joint + rules->joint;
-      wish += rules->length + rules->joint;
+      g_array_set_size (out->stretches, before);
+      g_clear_pointer (&laying.places[0], g_array_unref);
+      laying.looks_ahead = TRUE;
+      lay_run (&laying, first_slot);
     }
-  add_stretch (out, start, run.high, slot);
+  for (guint step = 0; step < N_STEPS; step++)
+    g_clear_pointer (&laying.places[step], g_array_unref);
 }
 
 static CwInterval
@@ -338,6 +251,8 @@ set_out_mirrored (const CwSetOutRules *rules, CwInterval run, CwLength slot,
   CwSetOutRules mirrored = *rules;
   mirrored.zones = zones;
   mirrored.studs = studs;
+  mirrored.least_low = rules->least_high;
+  mirrored.least_high = rules->least_low;
   cw_zones_sort (&mirrored);
   cw_set_out_run (&mirrored, run, slot, out);
 }
@@ -356,7 +271,7 @@ n_from_far (const CwSetOutRules *rules, const GArray *stretches,
       CwLength joint_end
           = about - g_array_index (stretches, CwStretch, n).high;
       if (2 * joint_end - rules->joint < 2 * middle
-          || joint_end - rules->joint - run.low < rules->least)
+          || joint_end - rules->joint - run.low < rules->least_low)
         return n;
     }
   return run.low >= middle ? n + 1 : n;

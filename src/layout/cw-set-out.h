@@ -30,6 +30,8 @@ typedef struct
   CwLength length;          /* of a panel along the line, > 0 */
   CwLength joint;           /* between panels, >= 0 */
   CwLength least;           /* narrowest piece, >= 1 nm */
+  CwLength least_low;       /* of the first and the last piece of a run, */
+  CwLength least_high;      /* >= least: more where the wall tapers off */
   gboolean one_if_it_fits;  /* a run that a panel spans takes one panel */
   GArray *zones;            /* (nullable): CwZone, sorted by cw_zones_sort() */
   CwLength widest_zone;     /* set by cw_zones_sort() */
@@ -70,8 +72,9 @@ CwLength cw_set_out_slot (const CwSetOutRules *rules, CwLength origin,
  *
  * Lays panels from @run.low to @run.high. Each joint stands where the row of
  * uncut panels has it, or as near to that as the rules and a panel's length
- * allow. A rule that cannot be kept is dropped, corners first, then stagger,
- * studs and the least piece, and becomes a trouble.
+ * allow, looking ahead to the end of the run. A rule that cannot be kept is
+ * dropped for that joint, corners first, then stagger, studs and the least
+ * piece, and becomes a trouble.
  */
 void cw_set_out_run (const CwSetOutRules *rules, CwInterval run,
                      CwLength first_slot, CwSetOut *out);
