@@ -170,6 +170,31 @@ cw_wall_ref (const CwWall *wall)
   return (CwWall *) wall;
 }
 
+CwWall *
+cw_wall_with_buildup (const CwWall *wall, const CwBuildup *buildup)
+{
+  CwWall *other;
+
+  g_return_val_if_fail (wall != NULL && buildup != NULL, NULL);
+
+  other = g_memdup2 (wall, sizeof *wall);
+  g_atomic_ref_count_init (&other->count);
+  cw_node_ref (other->elevation);
+  other->buildup = cw_node_ref (buildup);
+  cw_node_ref (other->measure);
+  cw_list_ref (other->marks);
+  if (other->outline)
+    cw_region_ref (other->outline);
+  g_array_ref (other->openings);
+  g_ptr_array_ref (other->stub_outs);
+  g_ptr_array_ref (other->unclads);
+  g_ptr_array_ref (other->bands);
+  cw_region_ref (other->opened);
+  cw_region_ref (other->unclad);
+  cw_region_ref (other->net);
+  return other;
+}
+
 static void
 wall_free (CwWall *wall)
 {

@@ -59,6 +59,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWall, cw_wall_unref)
 CwWall *cw_wall_renew (const CwWall *former, const CwProject *project,
                        const CwElevation *elevation);
 
+/* The same wall built up otherwise; everything else is shared.
+ * (transfer full) */
+CwWall *cw_wall_with_buildup (const CwWall *wall, const CwBuildup *buildup);
+
 /* TRUE when both were made from the same elevation, buildup, marks and
  * measuring rule (by pointer), so that whatever was worked out for one holds
  * for the other. */

@@ -1,0 +1,162 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What a wall costs when it is set out in one of the ways there are.
+ */
+#include <math.h>
+
+#include "cw-estimate-private.h"
+#include "cw-setting-private.h"
+
+CwBuildup *
+cw_setting_choice_apply (const CwSettingChoice *choice,
+                         const CwBuildup *buildup)
+{
+  CwNode *setting_out, *changed;
+
+  g_return_val_if_fail (choice != NULL && buildup != NULL, NULL);
+
+  setting_out = cw_node_copy (buildup->setting_out);
+  cw_node_put (setting_out, "start", choice->start);
+  cw_node_put (setting_out, "offset", choice->offset);
+  cw_node_put (setting_out, "base", choice->base);
+  cw_node_put (setting_out, "bond", choice->bond);
+  cw_node_put (setting_out, "stagger", choice->stagger);
+  changed = cw_node_copy (&buildup->node);
+  cw_node_set_child (changed, CW_BUILDUP_SETTING_OUT, setting_out);
+  cw_node_unref (setting_out);
+  return (CwBuildup *) changed;
+}
+
+/* Pieces whose offcuts do not travel have a group of their own. */
+static guint
+group_of (const CwPiece *piece, guint index, CwOffcuts offcuts)
+{
+  switch (offcuts)
+    {
+    case CW_OFFCUTS_NONE:
+      return index;
+    case CW_OFFCUTS_COURSE:
+      return piece->course;
+    default:
+      return 0;
+    }
+}
+
+/* A whole panel leaves nothing, and rasping leaves dust. */
+static GArray *
+blanks_of (const CwLayout *layout)
+{
+  const CwSettingOut *setting_out
+      = (const CwSettingOut *) layout->wall->buildup->setting_out;
+  gboolean is_upright = setting_out->run == CW_RUN_VERTICAL;
+  GArray *blanks = g_array_sized_new (FALSE, FALSE, sizeof (CwCutBlank),
+                                      layout->pieces->len);
+
+  for (guint i = 0; i < layout->pieces->len; i++)
+    {
+      const CwPiece *piece = &g_array_index (layout->pieces, CwPiece, i);
+      const CwBox *box
+          = piece->kind == CW_PIECE_CUT ? &piece->box : &piece->slot;
+      CwLength width = cw_box_width (box), height = cw_box_height (box);
+      CwCutBlank blank = {
+        .width = is_upright ? height : width,
+        .height = is_upright ? width : height,
+        .group = group_of (piece, i, (CwOffcuts) setting_out->offcuts),
+      };
+
+      g_array_append_val (blanks, blank);
+    }
+  return blanks;
+}
+
+static void
+plan_panels (CwSettingChoice *choice, const CwLayout *layout,
+             CwCutEffort effort, GCancellable *cancellable)
+{
+  const CwBuildup *buildup = layout->wall->buildup;
+  const CwPanel *panel = cw_list_at (buildup->panels, 0);
+  const CwCutRules rules
+      = { .length = panel->length,
+          .height = panel->height,
+          .kerf = panel->kerf,
+          .turn = ((const CwSettingOut *) buildup->setting_out)->turn != 0 };
+  g_autoptr (GArray) blanks = blanks_of (layout);
+  g_autoptr (CwCutPlan) plan
+      = cw_cut_plan_new ((const CwCutBlank *) blanks->data, blanks->len,
+                         &rules, effort, NULL, NULL, cancellable);
+
+  choice->n_panels = plan->panels->len;
+  choice->n_least = plan->least;
+}
+
+static double
+price_of (CwDecimal price, double need, double package)
+{
+  return package > 0 ? cw_decimal_to_double (price) * need / package : 0;
+}
+
+static double
+cost_of_layers (const CwBuildup *buildup, const CwWallFigures *figures)
+{
+  const CwFastener *fastener = (const CwFastener *) buildup->fastener;
+  const CwJointMortar *mortar = (const CwJointMortar *) buildup->joint_mortar;
+  double cost = 0;
+
+  if (fastener)
+    cost += price_of (fastener->price, figures->fasteners,
+                      (double) fastener->per_box);
+  if (mortar)
+    cost += price_of (mortar->price,
+                      cw_estimate_with_waste (figures->mortar, mortar->waste),
+                      cw_decimal_to_double (mortar->yield));
+  return cost;
+}
+
+static double
+amount_of (const GPtrArray *quantities, const char *key)
+{
+  for (guint i = 0; i < quantities->len; i++)
+    {
+      const CwQuantity *quantity = quantities->pdata[i];
+
+      if (g_str_equal (quantity->type->key, key))
+        return quantity->amount;
+    }
+  return 0;
+}
+
+/* The steps of the estimate that depend on where the panels go. The edges
+ * at openings are the same for every choice. */
+static void
+take_figures (CwSettingChoice *choice, const CwLayout *layout)
+{
+  g_autoptr (GPtrArray) quantities
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
+  CwWallFigures figures = { 0 };
+  CwWallEstimate estimate = { layout->wall, layout, &figures, quantities };
+  const CwBuildup *buildup = layout->wall->buildup;
+  const CwPanel *panel = cw_list_at (buildup->panels, 0);
+
+  cw_estimate_saw (&estimate);
+  cw_estimate_joints (&estimate);
+  cw_estimate_mortar (&estimate);
+  cw_estimate_fasteners (&estimate);
+  choice->saw = amount_of (quantities, "saw.length")
+                + amount_of (quantities, "saw.curve");
+  choice->cost = choice->n_panels * cw_decimal_to_double (panel->price)
+                 + cost_of_layers (buildup, &figures);
+}
+
+void
+cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
+                           CwCutEffort effort, GCancellable *cancellable)
+{
+  g_autoptr (CwBuildup) buildup
+      = cw_setting_choice_apply (choice, wall->buildup);
+  g_autoptr (CwWall) changed = cw_wall_with_buildup (wall, buildup);
+  g_autoptr (CwLayout) layout = cw_layout_new (changed);
+
+  choice->n_troubles = layout->troubles->len;
+  plan_panels (choice, layout, effort, cancellable);
+  take_figures (choice, layout);
+}
