@@ -220,7 +220,7 @@ test_warnings (Fixture *fixture, gconstpointer data)
   assert_ran (run, 0, expected,
               "t.cladwright:10: warning: <elevation id=\"e1\"> in 2 places: A "
               "piece is narrower than the least piece. Move the offset or "
-              "choose another bond.\n"
+              "the base, or choose another bond.\n"
               "t.cladwright:18: warning: <elevation id=\"e2\">: It has no "
               "outline, so nothing of it is counted. Draw one.\n");
 }
