@@ -70,7 +70,6 @@ apply (const Function *function, CwLength size, CwLength whole)
 }
 
 #define MOST_STEPS 8
-#define MOST_THRESHOLDS 64
 
 static int
 compare_lengths (gconstpointer a, gconstpointer b)
@@ -89,7 +88,8 @@ add_threshold (GArray *thresholds, CwLength e, CwLength whole)
 /* Where the functions can change their values: at the sizes and at what they
  * leave of a panel. Evenly thinned when there are many. */
 static GArray *
-collect_thresholds (const CwLength *sizes, guint n, CwLength whole)
+collect_thresholds (const CwLength *sizes, guint n, CwLength whole,
+                    guint most)
 {
   GArray *all = g_array_new (FALSE, FALSE, sizeof (CwLength));
   for (guint i = 0; i < n; i++)
@@ -108,7 +108,7 @@ collect_thresholds (const CwLength *sizes, guint n, CwLength whole)
       if (n_distinct == 0 || e != g_array_index (all, CwLength, n_distinct - 1))
         g_array_index (all, CwLength, n_distinct++) = e;
     }
-  const guint n_kept = MIN (n_distinct, MOST_THRESHOLDS);
+  const guint n_kept = MIN (n_distinct, most);
   for (guint i = 0; i < n_kept; i++)
     g_array_append_val (kept, g_array_index (all, CwLength,
                                              i * n_distinct / n_kept));
@@ -124,10 +124,11 @@ add_function (GArray *functions, Family family, CwLength parameter)
 }
 
 static GArray *
-collect_functions (const CwLength *sizes, guint n, CwLength whole)
+collect_functions (const CwLength *sizes, guint n, CwLength whole,
+                   guint most)
 {
   GArray *functions = g_array_new (FALSE, FALSE, sizeof (Function));
-  GArray *thresholds = collect_thresholds (sizes, n, whole);
+  GArray *thresholds = collect_thresholds (sizes, n, whole, most);
 
   for (guint k = 1; k <= MOST_STEPS; k++)
     add_function (functions, STEPS, k);
@@ -201,11 +202,11 @@ tables_clear (Tables *tables)
 
 static void
 tables_fill (Tables *tables, const CwLength *widths, const CwLength *heights,
-             CwCutSize panel)
+             CwCutSize panel, guint most)
 {
   const guint n = tables->n;
-  tables->on_width = collect_functions (widths, n, panel.width);
-  tables->on_height = collect_functions (heights, n, panel.height);
+  tables->on_width = collect_functions (widths, n, panel.width, most);
+  tables->on_height = collect_functions (heights, n, panel.height, most);
   tables->across[0] = tabulate (tables->on_width, widths, n, panel.width);
   tables->along[0] = tabulate (tables->on_height, heights, n, panel.height);
   tables->across[1] = tabulate (tables->on_width, heights, n, panel.width);
@@ -271,7 +272,7 @@ sizes_clear (Sizes *sizes)
 
 guint
 cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
-              gboolean turn)
+              gboolean turn, guint n_thresholds)
 {
   if (n_blanks == 0)
     return 0;
@@ -279,7 +280,7 @@ cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
   sizes_collect (&sizes, blanks, n_blanks);
 
   Tables tables = { .n = sizes.n, .counts = sizes.counts, .turn = turn };
-  tables_fill (&tables, sizes.widths, sizes.heights, panel);
+  tables_fill (&tables, sizes.widths, sizes.heights, panel, n_thresholds);
   /* The sum may be off by rounding: rather a panel too few than too many. */
   const double bound = ceil (greatest_weight (&tables) - 1e-6);
   tables_clear (&tables);

@@ -11,6 +11,8 @@ G_BEGIN_DECLS
 /*
  * cw_cut_bound:
  * @blanks: sizes with the kerf added
+ * @n_thresholds: of each direction, at most so many are tried: the time
+ *   taken grows with their square, and the bound may come closer
  *
  * The greatest of the bounds that pairs of dual feasible functions give, one
  * on the widths and one on the heights (Fekete and Schepers, New classes of
@@ -21,6 +23,6 @@ G_BEGIN_DECLS
  * Returns: a number of panels that no plan can go below
  */
 guint cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
-                    gboolean turn);
+                    gboolean turn, guint n_thresholds);
 
 G_END_DECLS

@@ -1,0 +1,270 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cw-panel-plan.h"
+
+#include <math.h>
+
+/* Gathers the pieces of @panel from walls. */
+typedef struct
+{
+  CwPanelPlan *plan;
+  guint panel;
+  CwOffcuts offcuts;
+  guint base;                /* first group of the wall at hand */
+} Gathering;
+
+static guint
+group_of (const Gathering *gathering, const CwPiece *piece)
+{
+  switch (gathering->offcuts)
+    {
+    case CW_OFFCUTS_NONE:
+      return gathering->plan->pieces->len;
+    case CW_OFFCUTS_COURSE:
+      return gathering->base + piece->course;
+    case CW_OFFCUTS_ELEVATION:
+      return gathering->base;
+    case CW_OFFCUTS_PROJECT:
+      return 0;
+    }
+  g_assert_not_reached ();
+}
+
+static const CwSettingOut *
+setting_out_of (const CwLayout *layout)
+{
+  return (const CwSettingOut *) layout->wall->buildup->setting_out;
+}
+
+static void
+take_sawn (Gathering *gathering, const CwPiece *piece, gboolean is_upright,
+           CwPanelPiece name)
+{
+  const CwLength width = cw_box_width (&piece->box);
+  const CwLength height = cw_box_height (&piece->box);
+  const CwCutBlank blank = { .width = is_upright ? height : width,
+                             .height = is_upright ? width : height,
+                             .group = group_of (gathering, piece) };
+
+  g_array_append_val (gathering->plan->pieces, name);
+  g_array_append_val (gathering->plan->blanks, blank);
+}
+
+static void
+gather_wall (Gathering *gathering, const CwLayout *layout, guint wall,
+             guint copy)
+{
+  const gboolean is_upright = setting_out_of (layout)->run == CW_RUN_VERTICAL;
+
+  for (guint i = 0; i < layout->pieces->len; i++)
+    {
+      const CwPiece *piece = &g_array_index (layout->pieces, CwPiece, i);
+
+      if (piece->panel != gathering->panel)
+        continue;
+      if (piece->kind == CW_PIECE_CUT)
+        take_sawn (gathering, piece, is_upright,
+                   (CwPanelPiece) { wall, copy, i });
+      else
+        gathering->plan->n_whole++;
+    }
+  gathering->base += layout->courses->len + 1;
+}
+
+static CwPanelPlan *
+gather (const CwPanelWalls *walls, guint n_walls, guint panel,
+        CwOffcuts offcuts)
+{
+  CwPanelPlan *plan = g_new0 (CwPanelPlan, 1);
+  Gathering gathering = { plan, panel, offcuts, 0 };
+
+  g_atomic_ref_count_init (&plan->count);
+  plan->layouts
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_layout_unref);
+  plan->pieces = g_array_new (FALSE, FALSE, sizeof (CwPanelPiece));
+  plan->blanks = g_array_new (FALSE, FALSE, sizeof (CwCutBlank));
+  for (guint i = 0; i < n_walls; i++)
+    {
+      g_ptr_array_add (plan->layouts, cw_layout_ref (walls[i].layout));
+      for (guint j = 0; j < walls[i].n; j++)
+        gather_wall (&gathering, walls[i].layout, i, walls[i].first + j);
+    }
+  return plan;
+}
+
+static CwCutRules
+rules_of (const CwLayout *layout, guint index)
+{
+  const CwPanel *panel = cw_list_at (layout->wall->buildup->panels, index);
+
+  return (CwCutRules) { .length = panel->length,
+                        .height = panel->height,
+                        .kerf = panel->kerf,
+                        .turn = setting_out_of (layout)->turn != 0 };
+}
+
+static gboolean
+are_same_rules (const CwCutRules *a, const CwCutRules *b)
+{
+  return a->length == b->length && a->height == b->height
+         && a->kerf == b->kerf && !a->turn == !b->turn;
+}
+
+static gboolean
+are_same_blanks (const GArray *a, const GArray *b)
+{
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    {
+      const CwCutBlank *one = &g_array_index (a, CwCutBlank, i);
+      const CwCutBlank *other = &g_array_index (b, CwCutBlank, i);
+
+      if (one->width != other->width || one->height != other->height
+          || one->group != other->group)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static gboolean
+has_same_cuts (const CwPanelPlan *plan, const CwPanelPlan *former,
+               const CwCutRules *rules)
+{
+  return former && former->cut
+         && cw_panel_plan_is_settled (former, plan->effort)
+         && are_same_rules (&former->cut->rules, rules)
+         && are_same_blanks (former->blanks, plan->blanks);
+}
+
+static void
+plan_cuts (CwPanelPlan *plan, guint panel, CwCutEffort effort,
+           const CwPanelPlan *former, GCancellable *cancellable)
+{
+  plan->effort = effort;
+  plan->n_panels = plan->least = plan->n_whole;
+  if (plan->blanks->len == 0)
+    return;
+  const CwCutRules rules
+      = rules_of (g_ptr_array_index (plan->layouts, 0), panel);
+  if (has_same_cuts (plan, former, &rules))
+    {
+      plan->effort = MAX (effort, former->effort);
+      plan->cut = cw_cut_plan_ref (former->cut);
+    }
+  else
+    plan->cut = cw_cut_plan_new (
+        &g_array_index (plan->blanks, CwCutBlank, 0), plan->blanks->len,
+        &rules, effort, NULL, NULL, cancellable);
+  plan->n_panels += plan->cut->panels->len;
+  plan->least += plan->cut->least;
+}
+
+static CwPanelPlan *
+plan_once (const CwPanelWalls *walls, guint n_walls, guint panel,
+           CwOffcuts offcuts, CwCutEffort effort, const CwPanelPlan *former,
+           GCancellable *cancellable)
+{
+  CwPanelPlan *plan = gather (walls, n_walls, panel, offcuts);
+
+  plan_cuts (plan, panel, effort, former, cancellable);
+  return plan;
+}
+
+/* What any plan needs whose offcuts stay within their course: as many panels
+ * as the areas of a course fill. */
+static guint
+least_by_courses (const CwPanelWalls *walls, guint n_walls, guint panel)
+{
+  g_autoptr (CwPanelPlan) plan
+      = gather (walls, n_walls, panel, CW_OFFCUTS_COURSE);
+  const CwCutRules rules = rules_of (walls[0].layout, panel);
+  const double whole = (double) (rules.length + rules.kerf)
+                       * (double) (rules.height + rules.kerf);
+  double area = 0;
+  guint least = plan->n_whole;
+
+  for (guint i = 0; i < plan->blanks->len; i++)
+    {
+      const CwCutBlank *blank
+          = &g_array_index (plan->blanks, CwCutBlank, i);
+      const gboolean is_last
+          = i + 1 == plan->blanks->len || blank[1].group != blank->group;
+
+      area += (double) (MIN (blank->width, rules.length) + rules.kerf)
+              * (double) (MIN (blank->height, rules.height) + rules.kerf);
+      if (!is_last)
+        continue;
+      least += (guint) ceil (area / whole - 1e-6);
+      area = 0;
+    }
+  return least;
+}
+
+/* A search that may use more offcuts can still end with more panels. */
+static CwPanelPlan *
+not_worse_than_by_courses (CwPanelPlan *plan, const CwPanelWalls *walls,
+                           guint n_walls, guint panel,
+                           GCancellable *cancellable)
+{
+  if (plan->least == plan->n_panels
+      || least_by_courses (walls, n_walls, panel) >= plan->n_panels)
+    return plan;
+  CwPanelPlan *by_courses
+      = plan_once (walls, n_walls, panel, CW_OFFCUTS_COURSE, plan->effort,
+                   NULL, cancellable);
+  const gboolean is_better = by_courses->n_panels < plan->n_panels;
+
+  /* Its own bound holds for offcuts within their course alone. */
+  by_courses->least = plan->least;
+  cw_panel_plan_unref (is_better ? plan : by_courses);
+  return is_better ? by_courses : plan;
+}
+
+CwPanelPlan *
+cw_panel_plan_new (const CwPanelWalls *walls, guint n_walls, guint panel,
+                   CwOffcuts offcuts, CwCutEffort effort,
+                   const CwPanelPlan *former, GCancellable *cancellable)
+{
+  g_return_val_if_fail (walls != NULL && n_walls > 0, NULL);
+
+  CwPanelPlan *plan = plan_once (walls, n_walls, panel, offcuts, effort,
+                                 former, cancellable);
+  if (effort > CW_CUT_EFFORT_FIRST && offcuts == CW_OFFCUTS_ELEVATION)
+    plan = not_worse_than_by_courses (plan, walls, n_walls, panel,
+                                      cancellable);
+  if (g_cancellable_is_cancelled (cancellable))
+    g_clear_pointer (&plan, cw_panel_plan_unref);
+  return plan;
+}
+
+CwPanelPlan *
+cw_panel_plan_ref (const CwPanelPlan *plan)
+{
+  g_return_val_if_fail (plan != NULL, NULL);
+
+  g_atomic_ref_count_inc (&((CwPanelPlan *) plan)->count);
+  return (CwPanelPlan *) plan;
+}
+
+void
+cw_panel_plan_unref (CwPanelPlan *plan)
+{
+  g_return_if_fail (plan != NULL);
+
+  if (!g_atomic_ref_count_dec (&plan->count))
+    return;
+  g_clear_pointer (&plan->cut, cw_cut_plan_unref);
+  g_array_unref (plan->blanks);
+  g_array_unref (plan->pieces);
+  g_ptr_array_unref (plan->layouts);
+  g_free (plan);
+}
+
+gboolean
+cw_panel_plan_is_settled (const CwPanelPlan *plan, CwCutEffort effort)
+{
+  g_return_val_if_fail (plan != NULL, FALSE);
+
+  return plan->effort >= effort
+         || plan->n_panels == plan->least;
+}

@@ -1,0 +1,72 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The panel plan: which piece of which wall comes out of which panel.
+ *
+ *   layouts ─┬─► pieces placed whole or rasped: a panel each
+ *            └─► sawn pieces ──► their blanks ──► cut plan
+ *
+ * A blank is the smallest rectangle round a piece, along the panel. A pure
+ * function of the layouts; the result is immutable and counted.
+ */
+#pragma once
+
+#include "cw-cut-plan.h"
+#include "cw-layout.h"
+
+G_BEGIN_DECLS
+
+/* Walls set out alike: @n of them, the first of which is number @first. */
+typedef struct
+{
+  const CwLayout *layout;
+  guint first, n;
+} CwPanelWalls;
+
+/* Where a sawn piece goes. */
+typedef struct
+{
+  guint wall;                /* its layout's place in the plan's layouts */
+  guint copy;                /* which of the walls alike, from 0 */
+  guint piece;               /* its place in the layout */
+} CwPanelPiece;
+
+typedef struct
+{
+  gatomicrefcount count;
+  CwCutEffort effort;        /* how long was looked */
+  GPtrArray *layouts;        /* CwLayout */
+  GArray *pieces;            /* CwPanelPiece, the sawn ones */
+  GArray *blanks;            /* CwCutBlank, one for each of them */
+  CwCutPlan *cut;            /* of the blanks; NULL when no piece is sawn */
+  guint n_whole;             /* pieces that take a panel each */
+  guint n_panels;            /* panels used, those included */
+  guint least;               /* panels that no plan can go below */
+} CwPanelPlan;
+
+/*
+ * cw_panel_plan_new:
+ * @walls: with the same panel and setting out
+ * @panel: which of their buildup's panels is planned
+ * @offcuts: how far offcuts travel
+ * @former: (nullable): a plan whose cuts are taken over when the blanks are
+ *   the same and it was looked for at least as long
+ *
+ * The walls, @panel, @offcuts and @effort decide on the plan, apart from what
+ * a longer look at @former brought. From CW_CUT_EFFORT_LIVE on a plan never
+ * takes more panels than one whose offcuts stay within their course.
+ *
+ * Returns: (transfer full) (nullable): NULL when cancelled
+ */
+CwPanelPlan *cw_panel_plan_new (const CwPanelWalls *walls, guint n_walls,
+                                guint panel, CwOffcuts offcuts,
+                                CwCutEffort effort, const CwPanelPlan *former,
+                                GCancellable *cancellable);
+CwPanelPlan *cw_panel_plan_ref (const CwPanelPlan *plan);
+void cw_panel_plan_unref (CwPanelPlan *plan);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwPanelPlan, cw_panel_plan_unref)
+
+/* TRUE when looking on with @effort can bring nothing. */
+gboolean cw_panel_plan_is_settled (const CwPanelPlan *plan,
+                                   CwCutEffort effort);
+
+G_END_DECLS
