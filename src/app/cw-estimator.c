@@ -3,12 +3,17 @@
 
 #include "cw-thread.h"
 
+/* A project that stays so long is looked at again; short of it, the next step
+ * of a drag would only have to wait. */
+#define STAYS_MS 100
+
 struct _CwEstimator
 {
   GObject parent;
   CwProject *wanted;            /* the newest project */
   CwTakeoff *takeoff;           /* the last good one */
   GCancellable *running;        /* NULL: no thread is at work */
+  guint waiting;                /* for the project to stay; 0: not */
 };
 
 G_DEFINE_FINAL_TYPE (CwEstimator, cw_estimator, G_TYPE_OBJECT)
@@ -23,7 +28,7 @@ static GParamSpec *props[N_PROPS];
 typedef struct
 {
   CwProject *project;
-  CwTakeoff *former;
+  CwTakeoff *former;            /* of the same project: to be improved */
 } Work;
 
 static void
@@ -34,13 +39,21 @@ work_free (Work *work)
   g_free (work);
 }
 
+static gboolean
+is_of_newest (CwEstimator *estimator)
+{
+  return estimator->takeoff
+         && estimator->takeoff->project == estimator->wanted;
+}
+
 gboolean
 cw_estimator_is_busy (CwEstimator *estimator)
 {
   g_return_val_if_fail (CW_IS_ESTIMATOR (estimator), FALSE);
   return estimator->wanted
-         && (!estimator->takeoff
-             || estimator->takeoff->project != estimator->wanted);
+         && (!is_of_newest (estimator)
+             || !cw_takeoff_is_settled (estimator->takeoff,
+                                        CW_CUT_EFFORT_LIVE));
 }
 
 const CwTakeoff *
@@ -56,7 +69,10 @@ do_work (GTask *task, gpointer source, gpointer data,
 {
   Work *work = data;
   CwTakeoff *takeoff
-      = cw_takeoff_new (work->project, work->former, cancellable);
+      = work->former && work->former->project == work->project
+            ? cw_takeoff_improve (work->former, CW_CUT_EFFORT_LIVE,
+                                  cancellable)
+            : cw_takeoff_new (work->project, work->former, cancellable);
   g_task_return_pointer (task, takeoff, (GDestroyNotify) cw_takeoff_unref);
 }
 
@@ -71,6 +87,23 @@ take_over (CwEstimator *estimator, CwTakeoff *takeoff)
   g_signal_emit (estimator, signals[TAKEOFF_CHANGED], 0);
 }
 
+static gboolean
+has_stayed (gpointer data)
+{
+  CwEstimator *estimator = data;
+  estimator->waiting = 0;
+  start (estimator);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+wait_to_improve (CwEstimator *estimator)
+{
+  if (cw_estimator_is_busy (estimator) && !estimator->running
+      && !estimator->waiting)
+    estimator->waiting = g_timeout_add (STAYS_MS, has_stayed, estimator);
+}
+
 /* One thread at a time: a cancelled one has to end before the next begins,
  * so that fast typing does not fill the machine with half-done work. */
 static void
@@ -83,7 +116,10 @@ work_ended (GObject *source, GAsyncResult *result, gpointer data)
 
   g_clear_object (&estimator->running);
   if (takeoff && is_newest)
-    take_over (estimator, takeoff);
+    {
+      take_over (estimator, takeoff);
+      wait_to_improve (estimator);
+    }
   else
     {
       g_clear_pointer (&takeoff, cw_takeoff_unref);
@@ -115,6 +151,7 @@ cw_estimator_set_project (CwEstimator *estimator, const CwProject *project)
     return;
   g_clear_pointer (&estimator->wanted, cw_node_unref);
   estimator->wanted = cw_node_ref (project);
+  g_clear_handle_id (&estimator->waiting, g_source_remove);
   if (estimator->running)
     g_cancellable_cancel (estimator->running);
   else
@@ -136,6 +173,7 @@ static void
 cw_estimator_finalize (GObject *object)
 {
   CwEstimator *estimator = CW_ESTIMATOR (object);
+  g_clear_handle_id (&estimator->waiting, g_source_remove);
   g_clear_pointer (&estimator->wanted, cw_node_unref);
   g_clear_pointer (&estimator->takeoff, cw_takeoff_unref);
   g_clear_object (&estimator->running);

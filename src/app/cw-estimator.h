@@ -2,7 +2,8 @@
  *
  * Keeps a takeoff up to date: works on another thread, over a project that
  * nobody can change. The next project cancels the work on the former one;
- * "takeoff-changed" comes for the newest project only.
+ * "takeoff-changed" comes for the newest project only, and again when its cut
+ * plans have been looked for longer, once the project stays for a moment.
  */
 #pragma once
 
@@ -20,7 +21,8 @@ void cw_estimator_set_project (CwEstimator *estimator,
 /* The last good takeoff, borrowed; NULL before there is one. */
 const CwTakeoff *cw_estimator_takeoff (CwEstimator *estimator);
 
-/* TRUE while the takeoff is of an older project than the one set.
+/* TRUE while the takeoff is of an older project than the one set, or its cut
+ * plans are yet to be looked for.
  * Also the property "busy". */
 gboolean cw_estimator_is_busy (CwEstimator *estimator);
 

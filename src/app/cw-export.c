@@ -70,8 +70,11 @@ export_in_thread (GTask *task, gpointer source, gpointer data,
 {
   Export *export = data;
   GError *error = NULL;
-  g_autoptr (CwTakeoff) takeoff
+  g_autoptr (CwTakeoff) quick
       = cw_takeoff_new (export->project, export->former, cancellable);
+  g_autoptr (CwTakeoff) takeoff
+      = quick ? cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, cancellable)
+              : NULL;
   g_autoptr (GBytes) bytes
       = takeoff ? make_bytes (export, takeoff, cancellable, &error) : NULL;
   if (bytes && write_bytes (export->file, bytes, cancellable, &error))

@@ -77,7 +77,9 @@ cw_batch_project (const char *path, const CwBatchOutputs *outputs)
   if (!print_all (path, faults))
     return FALSE;
 
-  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+  g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
+  g_autoptr (CwTakeoff) takeoff
+      = cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, NULL);
   g_autoptr (GPtrArray) warnings = cw_batch_warnings (takeoff, bytes);
   print_all (path, warnings);
   return write_outputs (takeoff, path, outputs);

@@ -35,38 +35,26 @@ add_pieces (CwWallEstimate *estimate)
         kinds[i].sentence, { cw_estimate_mm (setting_out->rasp), "mm" });
 }
 
-/* One new panel for every piece. */
 static void
-take_stock (CwWallEstimate *estimate)
+add_stock (GPtrArray *quantities, guint n_panels, guint least, guint n_whole,
+           guint n_sawn)
 {
-  CwWallFigures *figures = estimate->figures;
-  const GArray *pieces = estimate->layout->pieces;
+  CwQuantity *stock = cw_quantity_add (quantities, "panel.stock", n_panels);
 
-  g_array_set_size (figures->stock,
-                    cw_list_length (estimate->wall->buildup->panels));
-  for (guint i = 0; i < pieces->len; i++)
-    {
-      const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
-
-      g_assert (piece->panel < figures->stock->len);
-      g_array_index (figures->stock, double, piece->panel)++;
-      figures->placed += piece->area;
-    }
-}
-
-static double
-stock_area (const CwWallTakeoff *wall, double *n)
-{
-  double area = 0;
-
-  for (guint i = 0; i < wall->figures->stock->len; i++)
-    {
-      double stock = g_array_index (wall->figures->stock, double, i);
-
-      *n += stock;
-      area += stock * panel_area (cw_list_at (wall->wall->buildup->panels, i));
-    }
-  return area;
+  cw_quantity_step (stock, N_ ("whole and rasped panels {0}"),
+                    { n_whole, "" });
+  cw_quantity_step (stock, N_ ("panels {1} that sawn pieces {0} come out of"),
+                    { n_sawn, "" }, { n_panels - n_whole, "" });
+  cw_quantity_step (stock,
+                    n_panels == 1
+                        ? N_ ("{0} panel, at least {1} is needed")
+                        : N_ ("{0} panels, at least {1} are needed"),
+                    { n_panels, "" }, { least, "" });
+  stock->has_note = TRUE;
+  cw_quantity_step (cw_quantity_add (quantities, "panel.least", least),
+                    N_ ("whole and rasped panels {0}, and {1} that no cutting "
+                        "of the sawn pieces can do without"),
+                    { n_whole, "" }, { least - n_whole, "" });
 }
 
 static void
@@ -83,34 +71,48 @@ add_waste (GPtrArray *quantities, double placed, double stock)
 void
 cw_estimate_panels (CwWallEstimate *estimate)
 {
-  CwWallTakeoff wall = { .wall = (CwWall *) estimate->wall,
-                         .figures = estimate->figures };
-  double n = 0, area;
+  const GArray *pieces = estimate->layout->pieces;
+  guint n_panels = 0, least = 0, n_whole = 0, n_sawn = 0;
+  double area = 0;
 
   add_pieces (estimate);
-  take_stock (estimate);
-  area = stock_area (&wall, &n);
-  cw_quantity_step (cw_quantity_add (estimate->quantities, "panel.stock", n),
-                    N_ ("a new panel for each of {0} pieces"), { n, "" });
+  for (guint i = 0; i < pieces->len; i++)
+    estimate->figures->placed += g_array_index (pieces, CwPiece, i).area;
+  for (guint i = 0; i < estimate->plans->len; i++)
+    {
+      const CwPanelPlan *plan = estimate->plans->pdata[i];
+
+      n_panels += plan->n_panels;
+      least += plan->least;
+      n_whole += plan->n_whole;
+      n_sawn += plan->pieces->len;
+      area += plan->n_panels
+              * panel_area (cw_list_at (estimate->wall->buildup->panels, i));
+    }
+  add_stock (estimate->quantities, n_panels, least, n_whole, n_sawn);
   add_waste (estimate->quantities, estimate->figures->placed, area);
+}
+
+static const CwPanel *
+panel_of (const CwPanelStock *stock)
+{
+  return cw_list_at (stock->buildup->panels, stock->panel);
 }
 
 /* The panels used, apart for each panel that differs. */
 static GArray *
 panel_products (const CwProjectEstimate *estimate)
 {
+  const GPtrArray *stocks = estimate->takeoff->stocks;
   GArray *products = g_array_new (FALSE, FALSE, sizeof (CwProduct));
 
-  for (guint i = 0; i < estimate->takeoff->walls->len; i++)
+  for (guint i = 0; i < stocks->len; i++)
     {
-      const CwWallTakeoff *wall = estimate->takeoff->walls->pdata[i];
-      const GArray *stock = wall->figures->stock;
+      const CwPanelStock *stock = stocks->pdata[i];
 
-      for (guint j = 0; j < stock->len; j++)
-        if (g_array_index (stock, double, j) > 0)
-          cw_estimate_add_need (
-              products, cw_list_at (wall->wall->buildup->panels, j),
-              g_array_index (stock, double, j) * cw_estimate_count (wall));
+      if (stock->n_panels > 0)
+        cw_estimate_add_need (products, &panel_of (stock)->node,
+                              stock->n_panels);
     }
   return products;
 }
@@ -138,16 +140,41 @@ order_panel (CwProjectEstimate *estimate, CwQuantity *order,
 static void
 add_project_waste (CwProjectEstimate *estimate)
 {
-  double placed = 0, stock = 0, n = 0;
+  const CwTakeoff *takeoff = estimate->takeoff;
+  double placed = 0, area = 0;
 
-  for (guint i = 0; i < estimate->takeoff->walls->len; i++)
+  for (guint i = 0; i < takeoff->walls->len; i++)
     {
-      const CwWallTakeoff *wall = estimate->takeoff->walls->pdata[i];
+      const CwWallTakeoff *wall = takeoff->walls->pdata[i];
 
       placed += wall->figures->placed * cw_estimate_count (wall);
-      stock += stock_area (wall, &n) * cw_estimate_count (wall);
     }
-  add_waste (estimate->quantities, placed, stock);
+  for (guint i = 0; i < takeoff->stocks->len; i++)
+    {
+      const CwPanelStock *stock = takeoff->stocks->pdata[i];
+
+      area += stock->n_panels * panel_area (panel_of (stock));
+    }
+  add_waste (estimate->quantities, placed, area);
+}
+
+static void
+add_project_stock (CwProjectEstimate *estimate)
+{
+  const GPtrArray *stocks = estimate->takeoff->stocks;
+  CwPanelStock sum = { .n_panels = 0 };
+
+  for (guint i = 0; i < stocks->len; i++)
+    {
+      const CwPanelStock *stock = stocks->pdata[i];
+
+      sum.n_panels += stock->n_panels;
+      sum.least += stock->least;
+      sum.n_whole += stock->n_whole;
+      sum.n_sawn += stock->n_sawn;
+    }
+  add_stock (estimate->quantities, sum.n_panels, sum.least, sum.n_whole,
+             sum.n_sawn);
 }
 
 void
@@ -158,6 +185,7 @@ cw_estimate_panel_order (CwProjectEstimate *estimate)
 
   if (products->len == 0)
     return;
+  add_project_stock (estimate);
   order = cw_quantity_add (estimate->quantities, "panel.order", 0);
   order->order_unit = N_ ("panel");
   for (guint i = 0; i < products->len; i++)

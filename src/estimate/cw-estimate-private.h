@@ -34,7 +34,6 @@ struct CwWallFigures
   double stub_outs;                            /* m round them, as cut */
   double edges[CW_N_EDGES];                    /* m */
   double bands;                                /* m² */
-  GArray *stock;                               /* double: new panels of each of the buildup's kinds */
   double placed;                               /* m² of panel on the wall */
   double bed_joints, head_joints;              /* m */
   double mortar;                               /* L */
@@ -49,6 +48,7 @@ typedef struct
 {
   const CwWall *wall;
   const CwLayout *layout;
+  const GPtrArray *plans;     /* CwPanelPlan, as the buildup's panels */
   CwWallFigures *figures;
   GPtrArray *quantities;
 } CwWallEstimate;
@@ -90,6 +90,34 @@ void cw_estimate_coat_packages (CwProjectEstimate *estimate);
 void cw_estimate_mesh_packages (CwProjectEstimate *estimate);
 void cw_estimate_sealant_packages (CwProjectEstimate *estimate);
 void cw_estimate_delivery (CwProjectEstimate *estimate);
+
+/* @former: (nullable): the wall as it was, whose cuts are taken over where
+ * the blanks are the same. (transfer full) */
+CwWallTakeoff *cw_wall_takeoff_renew (const CwWall *wall,
+                                      const CwWallTakeoff *former);
+
+/* The same wall with better panel plans, see cw_takeoff_improve().
+ * Returns: (transfer full) (nullable): NULL when cancelled */
+CwWallTakeoff *cw_wall_takeoff_improve (const CwWallTakeoff *takeoff,
+                                        CwCutEffort effort,
+                                        GCancellable *cancellable);
+
+/*
+ * cw_panel_stocks_new:
+ * @takeoff: its walls are worked out
+ * @former: (nullable): an earlier takeoff whose cuts are taken over where
+ *   the blanks are the same
+ *
+ * Returns: (transfer full) (element-type CwPanelStock) (nullable): NULL when
+ *   cancelled
+ */
+GPtrArray *cw_panel_stocks_new (const CwTakeoff *takeoff,
+                                const CwTakeoff *former,
+                                GCancellable *cancellable);
+
+/* TRUE when looking on for the plans with @effort can bring nothing. */
+gboolean cw_panel_plans_are_settled (const GPtrArray *plans,
+                                     CwCutEffort effort);
 
 /* How often the wall stands in the project. */
 double cw_estimate_count (const CwWallTakeoff *wall);

@@ -75,17 +75,17 @@ append_sentence (GString *text, const char *sentence, const CwStepWords *step,
 }
 
 static char *
-steps_text (const CwQuantity *quantity, gboolean translate, NumberFunc number,
-            const CwTextStyle *style)
+steps_text (const CwQuantity *quantity, guint first, gboolean translate,
+            NumberFunc number, const CwTextStyle *style)
 {
   GString *text = g_string_new (NULL);
 
-  for (guint i = 0; i < quantity->steps->len; i++)
+  for (guint i = first; i < quantity->steps->len; i++)
     {
       const CwStepWords *step
           = &g_array_index (quantity->steps, CwStepWords, i);
 
-      if (i > 0)
+      if (i > first)
         g_string_append (text, "; ");
       append_sentence (text, translate ? _(step->sentence) : step->sentence,
                        step, number, style);
@@ -98,7 +98,18 @@ cw_quantity_steps_text (const CwQuantity *quantity, const CwTextStyle *style)
 {
   g_return_val_if_fail (quantity != NULL && style != NULL, NULL);
 
-  return steps_text (quantity, TRUE, reader_number, style);
+  return steps_text (quantity, 0, TRUE, reader_number, style);
+}
+
+char *
+cw_quantity_note_text (const CwQuantity *quantity, const CwTextStyle *style)
+{
+  g_return_val_if_fail (quantity != NULL && style != NULL, NULL);
+
+  return quantity->has_note && quantity->steps->len > 0
+             ? steps_text (quantity, quantity->steps->len - 1, TRUE,
+                           reader_number, style)
+             : NULL;
 }
 
 char *
@@ -106,5 +117,5 @@ cw_quantity_steps_plain (const CwQuantity *quantity)
 {
   g_return_val_if_fail (quantity != NULL, NULL);
 
-  return steps_text (quantity, FALSE, plain_number, NULL);
+  return steps_text (quantity, 0, FALSE, plain_number, NULL);
 }

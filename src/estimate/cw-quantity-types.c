@@ -90,7 +90,15 @@ const CwQuantityType cw_quantity_types[] = {
         "rake."),
     PIECES (CUT) },
   { "panel.stock", CW_STEP_PANELS, N_ ("Panels used"), "",
-    N_ ("A new panel for every piece."), PIECES (WHOLE | RASPED | CUT) },
+    N_ ("What the cut plan uses: a panel for each whole or rasped piece, and "
+        "those that the sawn pieces come out of, offcuts used again as far as "
+        "the setting out lets them travel; on a wall's own, within it."),
+    PIECES (WHOLE | RASPED | CUT) },
+  { "panel.least", CW_STEP_PANELS, N_ ("Panels needed at least"), "",
+    N_ ("No cut plan can do with fewer panels for the same pieces, whatever "
+        "the cuts: proven with dual feasible functions (Fekete and Schepers, "
+        "Math. Program. 91, 2001)."),
+    PIECES (WHOLE | RASPED | CUT) },
   { "panel.order", CW_STEP_PANELS, N_ ("Panels to order"), "",
     N_ ("Panels used and the buildup's spare ones."),
     PIECES (WHOLE | RASPED | CUT) },

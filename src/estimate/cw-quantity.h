@@ -85,11 +85,17 @@ typedef struct
   double order_amount;        /* NAN when nothing is ordered of it */
   const char *order_unit;     /* "panel", "box", "roll" … N_(); "" when not ordered */
   GArray *steps;              /* CwStepWords */
+  gboolean has_note;          /* the last step belongs beside the figure */
 } CwQuantity;
 
 /* Steps as sentences, joined by "; ". (transfer full) */
 char *cw_quantity_steps_text (const CwQuantity *quantity,
                               const CwTextStyle *style);
+
+/* What belongs beside the figure wherever it stands: "38 panels, at least 37
+ * are needed". (transfer full) (nullable) */
+char *cw_quantity_note_text (const CwQuantity *quantity,
+                             const CwTextStyle *style);
 
 /* Plain English with SI units whatever the locale, for files. */
 char *cw_quantity_steps_plain (const CwQuantity *quantity);

@@ -16,11 +16,14 @@ typedef struct
   GArray **sums;              /* of each quantity type, an array of Sum by variant */
 } Join;
 
-/* A wall's share of panels wasted says nothing when added up. */
+/* A wall's share of panels wasted says nothing when added up, and offcuts
+ * travel from wall to wall. */
 static gboolean
 adds_up (const CwQuantityType *type)
 {
-  return !g_str_equal (type->unit, "%");
+  return !g_str_equal (type->unit, "%")
+         && !g_str_equal (type->key, "panel.stock")
+         && !g_str_equal (type->key, "panel.least");
 }
 
 static Sum *

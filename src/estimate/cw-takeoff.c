@@ -16,17 +16,25 @@ walls_by_elevation (const CwTakeoff *former)
   return walls;
 }
 
-static CwWallTakeoff *
-wall_renewed (GHashTable *former, const CwProject *project,
-              const CwElevation *elevation)
+static const CwWallTakeoff *
+wall_of_same_id (const CwTakeoff *former, const CwElevation *elevation)
 {
-  const CwWallTakeoff *known = g_hash_table_lookup (former, elevation);
+  return former && elevation->id ? cw_takeoff_wall (former, elevation->id)
+                                 : NULL;
+}
+
+static CwWallTakeoff *
+wall_renewed (GHashTable *walls, const CwTakeoff *former,
+              const CwProject *project, const CwElevation *elevation)
+{
+  const CwWallTakeoff *known = g_hash_table_lookup (walls, elevation);
   g_autoptr (CwWall) wall
       = cw_wall_renew (known ? known->wall : NULL, project, elevation);
 
   return known && cw_wall_same (known->wall, wall)
              ? cw_wall_takeoff_ref (known)
-             : cw_wall_takeoff_new (wall);
+             : cw_wall_takeoff_renew (wall,
+                                      wall_of_same_id (former, elevation));
 }
 
 /* FALSE when cancelled. */
@@ -42,7 +50,7 @@ add_walls (CwTakeoff *takeoff, const CwTakeoff *former,
       if (g_cancellable_is_cancelled (cancellable))
         return FALSE;
       g_ptr_array_add (takeoff->walls,
-                       wall_renewed (known, takeoff->project,
+                       wall_renewed (known, former, takeoff->project,
                                      cw_list_at (elevations, i)));
     }
   return TRUE;
@@ -66,6 +74,33 @@ add_project_lines (CwTakeoff *takeoff)
   cw_quantities_sort (takeoff->quantities);
 }
 
+static CwTakeoff *
+takeoff_begin (const CwProject *project, CwCutEffort effort)
+{
+  CwTakeoff *takeoff = g_new0 (CwTakeoff, 1);
+
+  g_atomic_ref_count_init (&takeoff->count);
+  takeoff->effort = effort;
+  takeoff->project = cw_node_ref (project);
+  takeoff->walls = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_wall_takeoff_unref);
+  takeoff->quantities
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
+  return takeoff;
+}
+
+/* FALSE when cancelled. */
+static gboolean
+add_project (CwTakeoff *takeoff, const CwTakeoff *former,
+             GCancellable *cancellable)
+{
+  takeoff->stocks = cw_panel_stocks_new (takeoff, former, cancellable);
+  if (takeoff->stocks == NULL)
+    return FALSE;
+  add_project_lines (takeoff);
+  return TRUE;
+}
+
 CwTakeoff *
 cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
                 GCancellable *cancellable)
@@ -74,17 +109,62 @@ cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
 
   g_return_val_if_fail (project != NULL, NULL);
 
-  takeoff = g_new0 (CwTakeoff, 1);
-  g_atomic_ref_count_init (&takeoff->count);
-  takeoff->project = cw_node_ref (project);
-  takeoff->walls = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_wall_takeoff_unref);
-  takeoff->quantities
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
-  if (!add_walls (takeoff, former, cancellable))
+  takeoff = takeoff_begin (project, CW_CUT_EFFORT_FIRST);
+  if (!add_walls (takeoff, former, cancellable)
+      || !add_project (takeoff, former, cancellable))
     return NULL;
-  add_project_lines (takeoff);
   return g_steal_pointer (&takeoff);
+}
+
+static gboolean
+improve_walls (CwTakeoff *takeoff, const CwTakeoff *former,
+               GCancellable *cancellable)
+{
+  for (guint i = 0; i < former->walls->len; i++)
+    {
+      CwWallTakeoff *wall = cw_wall_takeoff_improve (
+          former->walls->pdata[i], takeoff->effort, cancellable);
+
+      if (wall == NULL)
+        return FALSE;
+      g_ptr_array_add (takeoff->walls, wall);
+    }
+  return TRUE;
+}
+
+gboolean
+cw_takeoff_is_settled (const CwTakeoff *takeoff, CwCutEffort effort)
+{
+  g_return_val_if_fail (takeoff != NULL, FALSE);
+
+  if (takeoff->effort >= effort)
+    return TRUE;
+  for (guint i = 0; i < takeoff->walls->len; i++)
+    if (!cw_panel_plans_are_settled (
+            ((CwWallTakeoff *) takeoff->walls->pdata[i])->plans, effort))
+      return FALSE;
+  for (guint i = 0; i < takeoff->stocks->len; i++)
+    if (!cw_panel_plans_are_settled (
+            ((CwPanelStock *) takeoff->stocks->pdata[i])->pools, effort))
+      return FALSE;
+  return TRUE;
+}
+
+CwTakeoff *
+cw_takeoff_improve (const CwTakeoff *takeoff, CwCutEffort effort,
+                    GCancellable *cancellable)
+{
+  g_autoptr (CwTakeoff) improved = NULL;
+
+  g_return_val_if_fail (takeoff != NULL, NULL);
+
+  if (cw_takeoff_is_settled (takeoff, effort))
+    return cw_takeoff_ref (takeoff);
+  improved = takeoff_begin (takeoff->project, effort);
+  if (!improve_walls (improved, takeoff, cancellable)
+      || !add_project (improved, takeoff, cancellable))
+    return NULL;
+  return g_steal_pointer (&improved);
 }
 
 CwTakeoff *
@@ -104,6 +184,7 @@ cw_takeoff_unref (CwTakeoff *takeoff)
   if (!g_atomic_ref_count_dec (&takeoff->count))
     return;
   g_ptr_array_unref (takeoff->quantities);
+  g_clear_pointer (&takeoff->stocks, g_ptr_array_unref);
   g_ptr_array_unref (takeoff->walls);
   cw_node_unref (takeoff->project);
   g_free (takeoff);

@@ -8,7 +8,7 @@
 
 #include <gio/gio.h>
 
-#include "cw-layout.h"
+#include "cw-panel-plan.h"
 #include "cw-quantity.h"
 
 G_BEGIN_DECLS
@@ -22,6 +22,7 @@ typedef struct
   gatomicrefcount count;
   CwWall *wall;
   CwLayout *layout;
+  GPtrArray *plans;           /* CwPanelPlan, as the buildup's panels; offcuts stay on the wall */
   GPtrArray *quantities;      /* CwQuantity, in the order of the quantity table */
   CwWallFigures *figures;     /* private */
 } CwWallTakeoff;
@@ -31,11 +32,33 @@ CwWallTakeoff *cw_wall_takeoff_ref (const CwWallTakeoff *takeoff);
 void cw_wall_takeoff_unref (CwWallTakeoff *takeoff);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWallTakeoff, cw_wall_takeoff_unref)
 
+/* A plan, and how often it is carried out. */
+typedef struct
+{
+  const CwPanelPlan *plan;
+  guint times;
+} CwPanelShare;
+
+/* The panels of one kind that the project uses. Where offcuts stay on the
+ * wall, the walls' own plans; where they travel, plans over several walls. */
+typedef struct
+{
+  const CwBuildup *buildup;
+  guint panel;                /* its place in the buildup */
+  GPtrArray *pools;           /* CwPanelPlan, over several walls each */
+  GArray *shares;             /* CwPanelShare */
+  guint n_whole, n_sawn;      /* pieces */
+  guint n_panels;             /* that the shares use */
+  guint least;                /* no plan can do with fewer */
+} CwPanelStock;
+
 typedef struct
 {
   gatomicrefcount count;
+  CwCutEffort effort;         /* how long cut plans were looked for, at least */
   CwProject *project;
   GPtrArray *walls;           /* CwWallTakeoff, in the order of the elevations */
+  GPtrArray *stocks;          /* CwPanelStock */
   GPtrArray *quantities;      /* CwQuantity of the whole project */
 } CwTakeoff;
 
@@ -45,10 +68,32 @@ typedef struct
  *   taken over from it, so that an edit of one wall works out one wall
  * @cancellable: (nullable): looked at between walls
  *
+ * An answer within the time of a drag: cut plans are made at once, without a
+ * search, unless @former has one for the same pieces.
+ *
  * Returns: (transfer full) (nullable): NULL only when cancelled
  */
 CwTakeoff *cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
                            GCancellable *cancellable);
+
+/*
+ * cw_takeoff_improve:
+ * @effort: how long to look for each plan
+ *
+ * The same takeoff with its cut plans looked for longer, and all that follows
+ * from them. What is printed and exported is improved with
+ * CW_CUT_EFFORT_LIVE: it then depends on the project alone, not on the edits
+ * that led to it.
+ *
+ * Returns: (transfer full) (nullable): @takeoff itself when it is settled;
+ *   NULL only when cancelled
+ */
+CwTakeoff *cw_takeoff_improve (const CwTakeoff *takeoff, CwCutEffort effort,
+                               GCancellable *cancellable);
+
+/* TRUE when looking on with @effort can bring nothing. */
+gboolean cw_takeoff_is_settled (const CwTakeoff *takeoff, CwCutEffort effort);
+
 CwTakeoff *cw_takeoff_ref (const CwTakeoff *takeoff);
 void cw_takeoff_unref (CwTakeoff *takeoff);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwTakeoff, cw_takeoff_unref)

@@ -10,7 +10,6 @@ figures_new (void)
   CwWallFigures *figures = g_new0 (CwWallFigures, 1);
 
   figures->sides = g_array_new (FALSE, TRUE, sizeof (CwOpeningSides));
-  figures->stock = g_array_new (FALSE, TRUE, sizeof (double));
   return figures;
 }
 
@@ -18,7 +17,6 @@ static void
 figures_free (CwWallFigures *figures)
 {
   g_array_unref (figures->sides);
-  g_array_unref (figures->stock);
   g_free (figures);
 }
 
@@ -67,23 +65,79 @@ estimate_all (CwWallEstimate *estimate)
   cw_quantities_sort (estimate->quantities);
 }
 
-CwWallTakeoff *
-cw_wall_takeoff_new (const CwWall *wall)
+/* Offcuts that travel further than the wall are the project's. */
+static GPtrArray *
+plans_of (const CwLayout *layout, CwCutEffort effort, const GPtrArray *former,
+          GCancellable *cancellable)
 {
-  CwWallTakeoff *takeoff;
+  const CwBuildup *buildup = layout->wall->buildup;
+  const gsize n = buildup ? cw_list_length (buildup->panels) : 0;
+  const CwPanelWalls walls = { layout, 0, 1 };
+  g_autoptr (GPtrArray) plans = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_panel_plan_unref);
 
-  g_return_val_if_fail (wall != NULL, NULL);
+  for (guint i = 0; i < n; i++)
+    {
+      const CwSettingOut *setting_out
+          = (const CwSettingOut *) buildup->setting_out;
+      CwPanelPlan *plan = cw_panel_plan_new (
+          &walls, 1, i, MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION),
+          effort, former && i < former->len ? former->pdata[i] : NULL, cancellable);
 
-  takeoff = g_new0 (CwWallTakeoff, 1);
+      if (plan == NULL)
+        return NULL;
+      g_ptr_array_add (plans, plan);
+    }
+  return g_steal_pointer (&plans);
+}
+
+/* (transfer full): @layout and @plans are taken over. */
+static CwWallTakeoff *
+takeoff_of_layout (CwLayout *layout, GPtrArray *plans)
+{
+  CwWallTakeoff *takeoff = g_new0 (CwWallTakeoff, 1);
+
   g_atomic_ref_count_init (&takeoff->count);
-  takeoff->wall = cw_wall_ref (wall);
-  takeoff->layout = cw_layout_new (wall);
+  takeoff->wall = cw_wall_ref (layout->wall);
+  takeoff->layout = layout;
+  takeoff->plans = plans;
   takeoff->figures = figures_new ();
   takeoff->quantities
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
-  estimate_all (&(CwWallEstimate) { wall, takeoff->layout, takeoff->figures,
-                                    takeoff->quantities });
+  estimate_all (&(CwWallEstimate) { takeoff->wall, layout, plans,
+                                    takeoff->figures, takeoff->quantities });
   return takeoff;
+}
+
+CwWallTakeoff *
+cw_wall_takeoff_renew (const CwWall *wall, const CwWallTakeoff *former)
+{
+  CwLayout *layout = cw_layout_new (wall);
+
+  return takeoff_of_layout (layout, plans_of (layout, CW_CUT_EFFORT_FIRST,
+                                              former ? former->plans : NULL,
+                                              NULL));
+}
+
+CwWallTakeoff *
+cw_wall_takeoff_new (const CwWall *wall)
+{
+  g_return_val_if_fail (wall != NULL, NULL);
+
+  return cw_wall_takeoff_renew (wall, NULL);
+}
+
+CwWallTakeoff *
+cw_wall_takeoff_improve (const CwWallTakeoff *takeoff, CwCutEffort effort,
+                         GCancellable *cancellable)
+{
+  GPtrArray *plans;
+
+  if (cw_panel_plans_are_settled (takeoff->plans, effort))
+    return cw_wall_takeoff_ref (takeoff);
+  plans = plans_of (takeoff->layout, effort, takeoff->plans, cancellable);
+  return plans ? takeoff_of_layout (cw_layout_ref (takeoff->layout), plans)
+               : NULL;
 }
 
 CwWallTakeoff *
@@ -103,6 +157,7 @@ cw_wall_takeoff_unref (CwWallTakeoff *takeoff)
   if (!g_atomic_ref_count_dec (&takeoff->count))
     return;
   g_ptr_array_unref (takeoff->quantities);
+  g_ptr_array_unref (takeoff->plans);
   figures_free (takeoff->figures);
   cw_layout_unref (takeoff->layout);
   cw_wall_unref (takeoff->wall);

@@ -53,13 +53,20 @@ project_with (guint n, int width)
 typedef struct
 {
   CwEstimator *estimator;
-  guint n_told;
+  const CwProject *last;
+  guint n_told;           /* projects, each once */
+  guint n_improved;       /* takeoffs of a project told before */
 } Watch;
 
 static void
 told (Watch *watch)
 {
-  watch->n_told++;
+  const CwProject *project = cw_estimator_takeoff (watch->estimator)->project;
+  if (project == watch->last)
+    watch->n_improved++;
+  else
+    watch->n_told++;
+  watch->last = project;
 }
 
 static Watch *
@@ -154,6 +161,40 @@ same_is_not_worked_out_again (void)
   g_assert_cmpuint (watch->n_told, ==, 1);
 }
 
+static guint
+panels_used (Watch *watch)
+{
+  return (guint) cw_takeoff_quantity (
+             cw_estimator_takeoff (watch->estimator), NULL, "panel.stock")
+      ->amount;
+}
+
+static gboolean
+has_told (gpointer data)
+{
+  return ((Watch *) data)->n_told > 0;
+}
+
+/* Figures come at once, and again when the cut plan was looked for. */
+static void
+looks_on_when_it_stays (void)
+{
+  g_autoptr (Watch) watch = watch_new ();
+  g_autoptr (CwProject) project = project_with (MANY_WALLS, 10000);
+  g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
+  g_assert_false (cw_takeoff_is_settled (quick, CW_CUT_EFFORT_LIVE));
+  cw_estimator_set_project (watch->estimator, project);
+  case_wait (has_told, watch);
+  const guint at_first = panels_used (watch);
+  g_assert_true (cw_estimator_is_busy (watch->estimator));
+  case_wait (is_idle, watch);
+  g_assert_cmpuint (watch->n_told, ==, 1);
+  g_assert_cmpuint (watch->n_improved, ==, 1);
+  g_assert_cmpuint (panels_used (watch), <=, at_first);
+  g_assert_true (cw_takeoff_is_settled (
+      cw_estimator_takeoff (watch->estimator), CW_CUT_EFFORT_LIVE));
+}
+
 static gboolean
 tick (gpointer data)
 {
@@ -218,6 +259,8 @@ main (int argc, char **argv)
   g_test_add_func ("/estimator/last-good-stays", last_good_stays);
   g_test_add_func ("/estimator/same-is-not-worked-out-again",
                    same_is_not_worked_out_again);
+  g_test_add_func ("/estimator/looks-on-when-it-stays",
+                   looks_on_when_it_stays);
   g_test_add_func ("/estimator/main-loop-goes-on", main_loop_goes_on);
   g_test_add_func ("/estimator/may-be-dropped-at-work",
                    may_be_dropped_at_work);

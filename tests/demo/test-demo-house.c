@@ -10,7 +10,7 @@
 #include "cw-case-table.h"
 #include "cw-project-file.h"
 #include "cw-sheet-source.h"
-#include "cw-takeoff.h"
+#include "panel-plan-checker.h"
 
 /* The worked figures are written with nine significant digits. */
 #define RELATIVE 5e-9
@@ -214,11 +214,22 @@ test_sheet_shows_the_house (void)
   cairo_surface_destroy (page.page);
 }
 
+/* Every piece comes out of a panel, and hardly a panel could be saved. */
+static void
+test_panels (void)
+{
+  g_autoptr (CwProject) project = demo_project ();
+  g_autoptr (CwTakeoff) takeoff = settled_takeoff (project, NULL);
+  check_panel_plans (takeoff);
+  assert_plan_near_bound (takeoff, "the demo house");
+}
+
 int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
   g_test_add_func ("/demo/house/worked", test_worked);
+  g_test_add_func ("/demo/house/panels", test_panels);
   g_test_add_func ("/demo/house/schema", test_schema);
   g_test_add_func ("/demo/house/written-again", test_written_again);
   g_test_add_func ("/demo/house/sheet-is-the-one", test_sheet_is_the_one);

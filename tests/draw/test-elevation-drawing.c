@@ -174,6 +174,7 @@ test_lit (void)
     { "panel.rasped", cw_layout_count (layout, CW_PIECE_RASPED) },
     { "panel.whole", cw_layout_count (layout, CW_PIECE_WHOLE) },
     { "panel.stock", layout->pieces->len },
+    { "panel.least", layout->pieces->len },
     { "fastener.count", layout->studs->len },
     { "mass.total", 0 },
   };

@@ -253,6 +253,9 @@ put_value (CwNode *node, const char *name, const char *value)
     case CW_FIELD_DECIMAL:
       g_assert_true (cw_decimal_from_text (value, &number));
       break;
+    case CW_FIELD_YES_NO:
+      number = g_str_equal (value, "yes");
+      break;
     case CW_FIELD_COUNT:
       number = g_ascii_strtoll (value, NULL, 10);
       break;

@@ -21,11 +21,21 @@ takeoff_of (const char *walls, const char *settings)
   return cw_takeoff_new (project, NULL, NULL);
 }
 
+/* Offcuts travel from wall to wall, so that all walls need fewer panels than
+ * each by itself. */
+static gboolean
+is_of_the_plan (const CwQuantity *quantity)
+{
+  return g_str_equal (quantity->type->key, "panel.stock")
+         || g_str_equal (quantity->type->key, "panel.least");
+}
+
 static gboolean
 adds_up (const CwQuantity *quantity)
 {
   return isnan (quantity->order_amount)
          && !g_str_equal (quantity->type->unit, "%")
+         && !is_of_the_plan (quantity)
          && quantity->type->step != CW_STEP_DELIVERY;
 }
 
@@ -60,6 +70,9 @@ test_project_is_the_sum (void)
     {
       const CwQuantity *quantity = takeoff->quantities->pdata[i];
 
+      if (is_of_the_plan (quantity))
+        g_assert_cmpfloat (quantity->amount, <=,
+                           sum_of_walls (takeoff, quantity));
       if (!adds_up (quantity))
         continue;
       case_assert_near (quantity->amount, sum_of_walls (takeoff, quantity),
@@ -84,7 +97,9 @@ test_count_doubles (void)
       const CwQuantity *b = two->quantities->pdata[i];
 
       g_assert_true (a->type == b->type);
-      if (g_str_equal (a->type->unit, "%"))
+      if (g_str_equal (a->type->key, "panel.waste"))
+        g_assert_cmpfloat (b->amount, <=, a->amount + 1e-9);
+      else if (g_str_equal (a->type->unit, "%"))
         case_assert_near (b->amount, a->amount, 1e-12);
       else if (adds_up (a))
         case_assert_near (b->amount, 2 * a->amount, 1e-12);

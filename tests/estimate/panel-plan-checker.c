@@ -1,0 +1,147 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "panel-plan-checker.h"
+
+#include <math.h>
+
+#include "cut-plan-checker.h"
+
+CwTakeoff *
+settled_takeoff (const CwProject *project, const CwTakeoff *former)
+{
+  g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, former, NULL);
+
+  return cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, NULL);
+}
+
+/* Each blank is the bounding box of the piece that it is for. */
+static void
+check_blanks (const CwPanelPlan *plan)
+{
+  for (guint i = 0; i < plan->pieces->len; i++)
+    {
+      const CwPanelPiece *name
+          = &g_array_index (plan->pieces, CwPanelPiece, i);
+      const CwCutBlank *blank
+          = &g_array_index (plan->blanks, CwCutBlank, i);
+      const CwLayout *layout = plan->layouts->pdata[name->wall];
+      const CwPiece *piece
+          = &g_array_index (layout->pieces, CwPiece, name->piece);
+      const CwSettingOut *setting_out
+          = (const CwSettingOut *) layout->wall->buildup->setting_out;
+      const gboolean is_upright = setting_out->run == CW_RUN_VERTICAL;
+
+      g_assert_cmpint (piece->kind, ==, CW_PIECE_CUT);
+      g_assert_cmpint (is_upright ? blank->height : blank->width, ==,
+                       piece->box.right - piece->box.left);
+      g_assert_cmpint (is_upright ? blank->width : blank->height, ==,
+                       piece->box.top - piece->box.bottom);
+    }
+}
+
+static void
+check_plan (const CwPanelPlan *plan)
+{
+  g_assert_cmpuint (plan->pieces->len, ==, plan->blanks->len);
+  check_blanks (plan);
+  if (plan->cut)
+    check_cut_plan (plan->cut, &g_array_index (plan->blanks, CwCutBlank, 0),
+                    plan->blanks->len);
+  g_assert_cmpuint (plan->n_panels, ==,
+                    plan->n_whole + (plan->cut ? plan->cut->panels->len : 0));
+  g_assert_cmpuint (plan->least, <=, plan->n_panels);
+}
+
+static void
+check_wall (const CwWallTakeoff *wall, guint *n_pieces)
+{
+  guint n_planned = 0;
+
+  for (guint i = 0; i < wall->plans->len; i++)
+    {
+      const CwPanelPlan *plan = wall->plans->pdata[i];
+
+      check_plan (plan);
+      n_planned += plan->n_whole + plan->pieces->len;
+    }
+  g_assert_cmpuint (n_planned, ==, wall->layout->pieces->len);
+  *n_pieces += n_planned * (guint) wall->wall->elevation->count;
+}
+
+/* TRUE for a name that comes for the first time. */
+static gboolean
+is_new_name (GHashTable *names, const CwPanelPlan *plan,
+             const CwPanelPiece *piece)
+{
+  return g_hash_table_add (
+      names, g_strdup_printf ("%p %u %u", plan->layouts->pdata[piece->wall],
+                              piece->copy, piece->piece));
+}
+
+/* Every piece of every wall is in one share, once for each wall alike. */
+static void
+check_stock (const CwPanelStock *stock, guint *n_pieces)
+{
+  g_autoptr (GHashTable) names
+      = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  guint n_panels = 0;
+
+  for (guint i = 0; i < stock->shares->len; i++)
+    {
+      const CwPanelShare *share
+          = &g_array_index (stock->shares, CwPanelShare, i);
+
+      check_plan (share->plan);
+      n_panels += share->plan->n_panels * share->times;
+      *n_pieces += (share->plan->n_whole + share->plan->pieces->len)
+                   * share->times;
+      for (guint j = 0; j < share->plan->pieces->len; j++)
+        g_assert_true (is_new_name (
+            names, share->plan,
+            &g_array_index (share->plan->pieces, CwPanelPiece, j)));
+    }
+  g_assert_cmpuint (stock->n_panels, ==, n_panels);
+  g_assert_cmpuint (stock->least, <=, stock->n_panels);
+}
+
+void
+check_panel_plans (const CwTakeoff *takeoff)
+{
+  guint on_walls = 0, in_stocks = 0;
+
+  for (guint i = 0; i < takeoff->walls->len; i++)
+    check_wall (takeoff->walls->pdata[i], &on_walls);
+  for (guint i = 0; i < takeoff->stocks->len; i++)
+    check_stock (takeoff->stocks->pdata[i], &in_stocks);
+  g_assert_cmpuint (on_walls, ==, in_stocks);
+}
+
+static guint
+panel_figure (const CwTakeoff *takeoff, const char *key)
+{
+  const CwQuantity *quantity = cw_takeoff_quantity (takeoff, NULL, key);
+
+  g_assert_nonnull (quantity);
+  return (guint) lround (quantity->amount);
+}
+
+guint
+panels_used (const CwTakeoff *takeoff)
+{
+  return panel_figure (takeoff, "panel.stock");
+}
+
+guint
+panels_needed (const CwTakeoff *takeoff)
+{
+  return panel_figure (takeoff, "panel.least");
+}
+
+void
+assert_plan_near_bound (const CwTakeoff *takeoff, const char *name)
+{
+  const guint n = panels_used (takeoff), bound = panels_needed (takeoff);
+
+  g_test_message ("%s: %u panels, at least %u", name, n, bound);
+  g_assert_cmpuint (bound, <=, n);
+  g_assert_true (n - bound <= 1 || (n - bound) * 100 <= n);
+}

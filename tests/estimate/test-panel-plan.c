@@ -1,0 +1,319 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The panels that a project uses: every plan checked apart from the planner,
+ * counts that arithmetic knows, and how far plans are from their bound.
+ */
+#include "panel-plan-checker.h"
+
+#include "estimate-cases.h"
+
+static CwTakeoff *
+settled_of (const char *walls, const char *settings)
+{
+  g_autoptr (CwProject) project = case_project (walls, settings);
+
+  return settled_takeoff (project, NULL);
+}
+
+/* What arithmetic knows. The joint is 3 mm and the kerf 4 mm; a wall of
+ * 2403 mm and more has one whole panel a course and a piece of the rest. */
+static const struct
+{
+  const char *name, *walls, *settings;
+  guint panels, least;
+} known[] = {
+  { "whole", "9.609x6.027", "", 40, 40 },
+  { "whole-twice", "9.609x6.027 *2", "", 80, 80 },
+  { "whole-upright", "6.027x9.609", "setting-out.run=vertical", 40, 40 },
+  /* 2247 and 150 mm a course, and 15 of the 150 from one panel. */
+  { "a-nanometre-wider", "9.609000001x6.027", "setting-out.rasp=0", 41, 41 },
+  { "rasped", "9.59x6.027", "", 40, 40 },
+  /* 1198 + 4 + 1198 = 2400. */
+  { "two-to-a-panel", "3.601x0.6 *2", "", 3, 3 },
+  { "two-a-nanometre-long", "3.601000001x0.6 *2", "", 4, 4 },
+  { "without-kerf", "3.603x0.6 *2", "panel.kerf=0", 3, 3 },
+  { "odd-one-out", "3.601x0.6 *5", "", 8, 8 },
+  /* 3 × 797 + 2 × 4 = 2399, 3 × 798 + 2 × 4 = 2402. */
+  { "three-to-a-panel", "3.2x0.6 *7", "", 10, 10 },
+  { "three-do-not-fit", "3.201x0.6 *7", "", 11, 11 },
+  /* 1500 beside 896: 2400. */
+  { "long-and-short", "3.903x0.6 *3; 3.299x0.6 *3", "", 9, 9 },
+  { "two-walls-that-keep", "3.601x0.6; 3.601x0.6",
+    "setting-out.offcuts=elevation", 4, 4 },
+  { "not-used-again", "3.601x1.203", "setting-out.offcuts=none", 4, 4 },
+  { "in-the-course", "3.601x1.203", "setting-out.offcuts=course", 4, 4 },
+  { "in-the-elevation", "3.601x1.203", "setting-out.offcuts=elevation", 3, 3 },
+  /* Two of 298 mm height: 2 × 298 + 4 = 600. */
+  { "ripped", "2.4x0.901 *2", "", 3, 3 },
+  { "ripped-a-nanometre-high", "2.4x0.901000001 *2", "", 4, 4 },
+};
+
+static void
+test_known (gconstpointer data)
+{
+  const guint i = GPOINTER_TO_UINT (data);
+  g_autoptr (CwTakeoff) takeoff
+      = settled_of (known[i].walls, known[i].settings);
+
+  check_panel_plans (takeoff);
+  g_assert_cmpuint (panels_used (takeoff), ==, known[i].panels);
+  g_assert_cmpuint (panels_needed (takeoff), ==, known[i].least);
+}
+
+/* Of 500 × 350 mm four come out of a panel: 4 × 500 + 3 × 4 = 2012. Turned,
+ * six: 6 × 350 + 5 × 4 = 2120. */
+static void
+test_turned (void)
+{
+  g_autoptr (CwTakeoff) straight = settled_of ("0.5x0.35 *6", "");
+  g_autoptr (CwTakeoff) turned
+      = settled_of ("0.5x0.35 *6", "setting-out.turn=yes");
+
+  check_panel_plans (straight);
+  check_panel_plans (turned);
+  g_assert_cmpuint (panels_used (straight), ==, 2);
+  g_assert_cmpuint (panels_needed (straight), ==, 2);
+  g_assert_cmpuint (panels_used (turned), ==, 1);
+  g_assert_cmpuint (panels_needed (turned), ==, 1);
+}
+
+static const char *const invented[] = {
+  "12.4x5.3 window:1.2x1.4@1.1,0.9 window:1.2x1.4@4.3,0.9 "
+  "door:0.95x2.1@7.2,0 window:0.8x0.8@9.5,3.2 stub:0.11@11,0.4",
+  "7.8x2.75 window:1.5x1.2@1.2,0.9 door:1x2.1@5,0",
+  "15.2x7.9 window:1.2x1.5@1,1 window:1.2x1.5@4,1 window:1.2x1.5@7,1 "
+  "window:1.2x1.5@1,4.1 window:1.2x1.5@4,4.1 window:1.2x1.5@7,4.1 "
+  "door:1.8x2.4@11,0",
+  "4.05x8.4 arch:1.2x1.4+0.4:segmental@1.3,1 arch:1.2x1.4+0.6:semicircular"
+  "@1.3,4.5",
+  "21x3.3 window:2.4x1.2@2,1 window:2.4x1.2@6.1,1 window:2.4x1.2@10.3,1 "
+  "window:2.4x1.2@14.7,1 door:0.9x2.1@19,0",
+  "9.35x6.15 unclad:2.2x1.7@0,0 window:1x1@4,1.2 window:1x1@6.6,1.2",
+  "5.5x5.5 window:0.6x0.6@0.8,0.8 window:0.6x0.6@2.1,2.1 "
+  "window:0.6x0.6@3.4,3.4",
+  "30x2.45 door:2.4x2.2@3,0 door:2.4x2.2@9,0 door:2.4x2.2@15,0 "
+  "door:2.4x2.2@21,0",
+  "11.11x4.44 stub:0.2@1,1 stub:0.2@3,2 arch:3x2.2+0.5:segmental@5,0",
+  "6.7x9.6 window:1.1x1.6@0.7,1 window:1.1x1.6@4.6,1 window:1.1x1.6@0.7,4 "
+  "window:1.1x1.6@4.6,4 window:1.1x1.6@2.6,7",
+};
+
+static void
+test_near_bound (gconstpointer data)
+{
+  static const char *const settings[]
+      = { "", "setting-out.bond=stagger setting-out.stagger=1200",
+          "setting-out.bond=offcut", "setting-out.start=right",
+          "setting-out.run=vertical" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (settings); i++)
+    {
+      g_autoptr (CwTakeoff) takeoff = settled_of (data, settings[i]);
+
+      check_panel_plans (takeoff);
+      assert_plan_near_bound (takeoff, settings[i]);
+    }
+}
+
+/* The further offcuts may travel, the fewer panels. */
+static void
+test_travelling (void)
+{
+  static const char *const ways[] = { "none", "course", "elevation",
+                                      "project" };
+  g_autofree char *walls = g_strjoin (
+      "; ", invented[0], invented[1], invented[5], invented[9], NULL);
+  guint former = G_MAXUINT;
+
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    {
+      g_autofree char *setting
+          = g_strconcat ("setting-out.offcuts=", ways[i], NULL);
+      g_autoptr (CwTakeoff) takeoff = settled_of (walls, setting);
+
+      check_panel_plans (takeoff);
+      g_test_message ("%s: %u panels, at least %u", ways[i],
+                      panels_used (takeoff), panels_needed (takeoff));
+      g_assert_cmpuint (panels_used (takeoff), <=, former);
+      former = panels_used (takeoff);
+    }
+}
+
+static void
+test_travelling_each (gconstpointer data)
+{
+  g_autoptr (CwTakeoff) course
+      = settled_of (data, "setting-out.offcuts=course");
+  g_autoptr (CwTakeoff) elevation
+      = settled_of (data, "setting-out.offcuts=elevation");
+  g_autoptr (CwTakeoff) project = settled_of (data, "");
+
+  g_assert_cmpuint (panels_used (elevation), <=, panels_used (course));
+  g_assert_cmpuint (panels_used (project), ==, panels_used (elevation));
+  g_assert_cmpuint (panels_needed (elevation), <=, panels_needed (course));
+}
+
+/* Whatever was looked at before, a project has one plan. */
+static void
+assert_same_cuts (const CwPanelPlan *a, const CwPanelPlan *b)
+{
+  g_assert_cmpuint (a->n_panels, ==, b->n_panels);
+  g_assert_cmpuint (a->least, ==, b->least);
+  for (guint i = 0; a->cut && i < a->cut->panels->len; i++)
+    {
+      const CwCutPanel *one = a->cut->panels->pdata[i];
+      const CwCutPanel *other = b->cut->panels->pdata[i];
+
+      g_assert_cmpuint (one->placements->len, ==, other->placements->len);
+      for (guint j = 0; j < one->placements->len; j++)
+        {
+          const CwCutPlacement *here
+              = &g_array_index (one->placements, CwCutPlacement, j);
+          const CwCutPlacement *there
+              = &g_array_index (other->placements, CwCutPlacement, j);
+
+          g_assert_cmpuint (here->blank, ==, there->blank);
+          g_assert_cmpint (here->x, ==, there->x);
+          g_assert_cmpint (here->y, ==, there->y);
+        }
+    }
+}
+
+static void
+assert_same_shares (const CwTakeoff *a, const CwTakeoff *b)
+{
+  const CwPanelStock *one = a->stocks->pdata[0], *other = b->stocks->pdata[0];
+
+  g_assert_cmpuint (one->shares->len, ==, other->shares->len);
+  for (guint i = 0; i < one->shares->len; i++)
+    assert_same_cuts (
+        g_array_index (one->shares, CwPanelShare, i).plan,
+        g_array_index (other->shares, CwPanelShare, i).plan);
+}
+
+/* @project with its first wall as @by has it. */
+static CwProject *
+with_first_wall (const CwProject *project, const CwProject *by)
+{
+  return (CwProject *) cw_node_replace (&project->node,
+                                        cw_list_at (project->elevations, 0),
+                                        cw_list_at (by->elevations, 0));
+}
+
+static void
+test_same_project_same_plan (void)
+{
+  g_autofree char *walls
+      = g_strjoin ("; ", invented[0], invented[1], invented[9], NULL);
+  g_autofree char *others
+      = g_strjoin ("; ", invented[3], invented[1], invented[9], NULL);
+  g_autoptr (CwProject) project = case_project (walls, "");
+  g_autoptr (CwProject) other = case_project (others, "");
+  g_autoptr (CwProject) edited = with_first_wall (project, other);
+  g_autoptr (CwTakeoff) first = settled_takeoff (project, NULL);
+  g_autoptr (CwTakeoff) changed = settled_takeoff (edited, first);
+  g_autoptr (CwTakeoff) back = settled_takeoff (project, changed);
+  g_autoptr (CwTakeoff) afresh = settled_takeoff (project, NULL);
+
+  check_panel_plans (changed);
+  g_assert_true (first->walls->pdata[1] == back->walls->pdata[1]);
+  assert_same_shares (first, back);
+  assert_same_shares (first, afresh);
+}
+
+static const CwPanelPlan *
+first_plan (const CwTakeoff *takeoff)
+{
+  return ((const CwWallTakeoff *) takeoff->walls->pdata[0])->plans->pdata[0];
+}
+
+/* Pieces that stay as they are keep their cuts, whatever else changes. */
+static void
+test_cuts_taken_over (void)
+{
+  g_autoptr (CwProject) project = case_project (invented[0], "");
+  g_autoptr (CwTakeoff) former = settled_takeoff (project, NULL);
+  const CwNode *elevation = cw_list_at (project->elevations, 0);
+  g_autoptr (CwNode) named = cw_node_copy (elevation);
+  g_autoptr (CwNode) next = NULL;
+  g_autoptr (CwTakeoff) takeoff = NULL;
+
+  cw_node_put_text (named, "name", "South");
+  next = cw_node_replace (&project->node, elevation, named);
+  takeoff = cw_takeoff_new ((CwProject *) next, former, NULL);
+  g_assert_true (takeoff->walls->pdata[0] != former->walls->pdata[0]);
+  g_assert_nonnull (first_plan (takeoff)->cut);
+  g_assert_true (first_plan (takeoff)->cut == first_plan (former)->cut);
+  g_assert_true (cw_takeoff_is_settled (takeoff, CW_CUT_EFFORT_LIVE));
+}
+
+static void
+test_improving_cancelled (void)
+{
+  g_autoptr (CwProject) project = case_project (invented[2], "");
+  g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
+  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
+
+  g_assert_false (cw_takeoff_is_settled (quick, CW_CUT_EFFORT_LIVE));
+  g_cancellable_cancel (cancellable);
+  g_assert_null (
+      cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, cancellable));
+}
+
+/* More walls than are planned together: nothing is lost between them. */
+static void
+test_many_walls (void)
+{
+  g_autofree char *walls = g_strconcat (invented[2], " *70", NULL);
+  g_autoptr (CwTakeoff) takeoff = settled_of (walls, "");
+  const CwPanelStock *stock = takeoff->stocks->pdata[0];
+  const CwWallTakeoff *wall = takeoff->walls->pdata[0];
+  const CwPanelPlan *own = wall->plans->pdata[0];
+
+  check_panel_plans (takeoff);
+  g_assert_cmpuint (stock->pools->len, >, 1);
+  g_assert_cmpuint (stock->n_panels, <=, 70 * own->n_panels);
+  g_test_message ("70 walls: %u panels, at least %u; each by itself %u",
+                  stock->n_panels, stock->least, own->n_panels);
+}
+
+static void
+add_known (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (known); i++)
+    {
+      g_autofree char *path
+          = g_strconcat ("/estimate/panel-plan/", known[i].name, NULL);
+
+      g_test_add_data_func (path, GUINT_TO_POINTER (i), test_known);
+    }
+}
+
+static void
+add_invented (const char *name, GTestDataFunc test)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (invented); i++)
+    {
+      g_autofree char *path = g_strdup_printf (
+          "/estimate/panel-plan/%s/wall-%u", name, i + 1);
+
+      g_test_add_data_func (path, invented[i], test);
+    }
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  add_known ();
+  add_invented ("near-bound", test_near_bound);
+  add_invented ("travelling", test_travelling_each);
+#define ADD(path, test) g_test_add_func ("/estimate/panel-plan/" path, test)
+  ADD ("turned", test_turned);
+  ADD ("travelling", test_travelling);
+  ADD ("same-project-same-plan", test_same_project_same_plan);
+  ADD ("cuts-taken-over", test_cuts_taken_over);
+  ADD ("improving-cancelled", test_improving_cancelled);
+  ADD ("many-walls", test_many_walls);
+  return g_test_run ();
+}
