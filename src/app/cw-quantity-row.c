@@ -14,7 +14,7 @@ struct _CwQuantityRow
 {
   GtkListBoxRow parent;
   const CwQuantityType *type;
-  GtkWidget *name, *change, *figure, *unit, *order;
+  GtkWidget *name, *change, *figure, *unit, *order, *note;
   double amount;
   char *steps;
   guint fading;
@@ -76,13 +76,22 @@ name_of (const CwQuantity *quantity)
              : g_strdup (label);
 }
 
+/* A line below the figure, when there is something to say. */
 static void
-show_order (CwQuantityRow *row, const CwQuantity *quantity,
-            const CwTextStyle *style)
+show_below (GtkWidget *label, const char *text)
+{
+  gtk_widget_set_visible (label, text != NULL);
+  gtk_label_set_text (GTK_LABEL (label), text ? text : "");
+}
+
+static void
+show_order_and_note (CwQuantityRow *row, const CwQuantity *quantity,
+                     const CwTextStyle *style)
 {
   g_autofree char *order = cw_amount_order_text (style, quantity);
-  gtk_widget_set_visible (row->order, order != NULL);
-  gtk_label_set_text (GTK_LABEL (row->order), order ? order : "");
+  g_autofree char *note = cw_quantity_note_text (quantity, style);
+  show_below (row->order, order);
+  show_below (row->note, note);
 }
 
 static void
@@ -90,8 +99,9 @@ name_for_reader (CwQuantityRow *row, const char *name, const char *figure,
                  const char *unit)
 {
   g_autofree char *spoken = g_strdup_printf (
-      "%s: %s %s %s", name, figure, unit,
-      gtk_label_get_text (GTK_LABEL (row->order)));
+      "%s: %s %s %s%s", name, figure, unit,
+      gtk_label_get_text (GTK_LABEL (row->order)),
+      gtk_label_get_text (GTK_LABEL (row->note)));
   cw_widget_set_name (GTK_WIDGET (row), g_strchomp (spoken));
 }
 
@@ -108,7 +118,7 @@ cw_quantity_row_show (CwQuantityRow *row, const CwQuantity *quantity,
   gtk_label_set_text (GTK_LABEL (row->name), name);
   gtk_label_set_text (GTK_LABEL (row->figure), figure);
   gtk_label_set_text (GTK_LABEL (row->unit), unit);
-  show_order (row, quantity, style);
+  show_order_and_note (row, quantity, style);
   if (tell_change && differs)
     tell (row, quantity->amount - row->amount, style);
   row->amount = quantity->amount;
@@ -151,6 +161,17 @@ add_label (GtkWidget *grid, int column, int row, double xalign,
   return label;
 }
 
+static GtkWidget *
+add_label_below (GtkWidget *grid, int row)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (label), 1);
+  gtk_widget_add_css_class (label, "cw-dim");
+  gtk_widget_add_css_class (label, "cw-small");
+  gtk_grid_attach (GTK_GRID (grid), label, 0, row, 4, 1);
+  return label;
+}
+
 static void
 cw_quantity_row_init (CwQuantityRow *row)
 {
@@ -164,11 +185,8 @@ cw_quantity_row_init (CwQuantityRow *row)
   row->figure = add_label (grid, 2, 0, 1, "cw-figure");
   row->unit = add_label (grid, 3, 0, 0, "cw-dim");
   gtk_label_set_width_chars (GTK_LABEL (row->unit), 3);
-  row->order = gtk_label_new (NULL);
-  gtk_label_set_xalign (GTK_LABEL (row->order), 1);
-  gtk_widget_add_css_class (row->order, "cw-dim");
-  gtk_widget_add_css_class (row->order, "cw-small");
-  gtk_grid_attach (GTK_GRID (grid), row->order, 0, 1, 4, 1);
+  row->order = add_label_below (grid, 1);
+  row->note = add_label_below (grid, 2);
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), grid);
 }
 

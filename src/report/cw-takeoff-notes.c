@@ -158,7 +158,7 @@ has_step (const CwTakeoff *takeoff, CwTradeStep step)
   return FALSE;
 }
 
-/* How the panels used were counted, and so whether fewer might do. */
+/* How many panels are used, how few might do, and how that was counted. */
 static void
 add_panel_rule (const CwPapers *papers)
 {
@@ -166,10 +166,11 @@ add_panel_rule (const CwPapers *papers)
       = cw_takeoff_quantity (papers->takeoff, NULL, "panel.stock");
   if (!stock)
     return;
-  g_autofree char *count = cw_papers_amount (papers, stock->amount, "");
+  g_autofree char *note
+      = cw_quantity_note_text (stock, &papers->options->style);
   g_autofree char *text = g_strdup_printf (
-      C_ ("panels used: number. rule", "%s: %s. %s"),
-      _(stock->type->label), count, _(stock->type->help));
+      C_ ("panels used: number and bound. rule", "%s: %s. %s"),
+      _(stock->type->label), note, _(stock->type->help));
   cw_page_add_item (papers->pages, "+", text);
 }
 

@@ -89,9 +89,9 @@ is_key (const CwQuantity *quantity)
 {
   static const char *const keys[]
       = { "wall.gross",   "opening.area",  "unclad.area", "wall.net",
-          "opening.count", "panel.stock",   "panel.waste", "bead.corner",
-          "bead.starter", "bead.drip",     "joint.control", "mass.total",
-          "pallet.count", "staging.area",  NULL };
+          "opening.count", "panel.stock",   "panel.least", "panel.waste",
+          "bead.corner",  "bead.starter",  "bead.drip",   "joint.control",
+          "mass.total",   "pallet.count",  "staging.area", NULL };
   if (quantity->variant)
     return FALSE;
   return isfinite (quantity->order_amount)

@@ -126,6 +126,26 @@ test_words (void)
       g_error ("“%s” is not in: %s", words[i], text);
 }
 
+/* The first page says how many panels are used and how few might do. */
+static void
+test_panels_and_bound (void)
+{
+  const PaperHouse house
+      = { .units = CW_UNITS_METRIC, .n_elevations = 2, .name = "House" };
+  g_autoptr (CwTakeoff) takeoff = paper_house_takeoff (&house);
+  g_autoptr (PaperDocument) document = paper_read (takeoff);
+  const CwQuantity *stock = cw_takeoff_quantity (takeoff, NULL, "panel.stock");
+  const CwQuantity *least = cw_takeoff_quantity (takeoff, NULL, "panel.least");
+  const int to = paper_find_section (document, "Elevation Wall 1", 0);
+  g_autofree char *text = paper_text (document, 0, to);
+  g_autofree char *sentence
+      = g_strdup_printf ("%.0f panels, at least %.0f are needed",
+                         stock->amount, least->amount);
+  g_assert_cmpfloat (least->amount, >, 1);
+  if (!strstr (text, sentence))
+    g_error ("“%s” is not in: %s", sentence, text);
+}
+
 static void
 test_assumptions (void)
 {
@@ -301,6 +321,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/report/takeoff/pdf/paper", test_paper);
   g_test_add_func ("/report/takeoff/pdf/fonts", test_fonts);
   g_test_add_func ("/report/takeoff/pdf/words", test_words);
+  g_test_add_func ("/report/takeoff/pdf/panels-and-bound",
+                   test_panels_and_bound);
   g_test_add_func ("/report/takeoff/pdf/assumptions", test_assumptions);
   g_test_add_func ("/report/takeoff/pdf/links", test_links);
   g_test_add_func ("/report/takeoff/pdf/troubles", test_troubles);
