@@ -133,7 +133,10 @@ take_figures (CwSettingChoice *choice, const CwLayout *layout)
   g_autoptr (GPtrArray) quantities
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
   CwWallFigures figures = { 0 };
-  CwWallEstimate estimate = { layout->wall, layout, &figures, quantities };
+  CwWallEstimate estimate = { .wall = layout->wall,
+                              .layout = layout,
+                              .figures = &figures,
+                              .quantities = quantities };
   const CwBuildup *buildup = layout->wall->buildup;
   const CwPanel *panel = cw_list_at (buildup->panels, 0);
 
