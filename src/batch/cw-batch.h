@@ -48,8 +48,9 @@ GPtrArray *cw_batch_warnings (const CwTakeoff *takeoff, GBytes *bytes);
 /* "PATH:LINE: sentence" on standard error. */
 void cw_batch_print_error (const char *path, const GError *error);
 
-/* Writes a file, whole or not at all as other programs may be reading it, or
- * for "-" to standard output. Returns: FALSE after the error was printed */
+/* Writes a file, whole or not at all as other programs may be reading it; a
+ * link's target, not the link; a pipe or device as it is; or for "-" to
+ * standard output. Returns: FALSE after the error was printed */
 gboolean cw_batch_write (const char *path, const char *data, gsize size);
 
 /* One project from its file to its results. Errors are printed as

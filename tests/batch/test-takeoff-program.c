@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
+#include <unistd.h>
 
 #include "cw-csv-rows.h"
 #include "cw-project-file.h"
@@ -94,6 +95,38 @@ test_standard_output (Fixture *fixture, gconstpointer data)
   g_autoptr (TakeoffRun) dash
       = TAKEOFF_RUN (fixture->folder, "--csv", "-", project);
   assert_ran (dash, 0, expected, "");
+}
+
+/* A pipe is written into, and stays a pipe. */
+static void
+test_device (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *project = takeoff_copy (fixture->folder, GOOD, "a.cladwright");
+  g_autofree char *expected = expected_table (project);
+  g_autofree char *link = g_build_filename (fixture->folder, "out", NULL);
+  g_assert_cmpint (symlink ("/proc/self/fd/1", link), ==, 0);
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--csv", "out", project);
+  assert_ran (run, 0, expected, "");
+  g_assert_true (g_file_test (link, G_FILE_TEST_IS_SYMLINK));
+}
+
+/* What the link means is written; the link stays. */
+static void
+test_link (Fixture *fixture, gconstpointer data)
+{
+  g_autofree char *project = takeoff_copy (fixture->folder, GOOD, "a.cladwright");
+  g_autofree char *expected = expected_table (project);
+  g_autofree char *real = g_build_filename (fixture->folder, "real.csv", NULL);
+  g_autofree char *link = g_build_filename (fixture->folder, "out.csv", NULL);
+  g_assert_true (g_file_set_contents (real, "old", -1, NULL));
+  g_assert_cmpint (symlink ("real.csv", link), ==, 0);
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--csv", "out.csv", project);
+  assert_ran (run, 0, "", "");
+  g_autofree char *table = content_of (fixture, "real.csv");
+  g_assert_cmpstr (table, ==, expected);
+  g_assert_true (g_file_test (link, G_FILE_TEST_IS_SYMLINK));
 }
 
 static void
@@ -378,6 +411,8 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
   ADD ("csv", test_csv);
   ADD ("standard-output", test_standard_output);
+  ADD ("device", test_device);
+  ADD ("link", test_link);
   ADD ("into-folder", test_into_folder);
   ADD ("pdf", test_pdf);
   ADD ("pdf-into-folder", test_pdf_into_folder);
