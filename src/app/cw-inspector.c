@@ -320,10 +320,21 @@ shape_now (CwInspector *inspector, const GPtrArray *paths)
   return g_string_free (shape, FALSE);
 }
 
+/* What is selected next is read from its beginning. */
+static void
+scroll_to_top (CwInspector *inspector)
+{
+  gtk_adjustment_set_value (
+      gtk_scrolled_window_get_vadjustment (
+          GTK_SCROLLED_WINDOW (inspector->scroller)),
+      0);
+}
+
 static void
 rebuild (CwInspector *inspector, GPtrArray *paths)
 {
   GtkWidget *child;
+  scroll_to_top (inspector);
   g_ptr_array_set_size (inspector->groups, 0);
   while ((child = gtk_widget_get_first_child (inspector->box)))
     gtk_box_remove (GTK_BOX (inspector->box), child);
