@@ -92,7 +92,8 @@ const CwQuantityType cw_quantity_types[] = {
   { "panel.stock", CW_STEP_PANELS, N_ ("Panels used"), "",
     N_ ("What the cut plan uses: a panel for each whole or rasped piece, and "
         "those that the sawn pieces come out of, offcuts used again as far as "
-        "the setting out lets them travel; on a wall's own, within it."),
+        "the setting out lets them travel. A wall's own figure is for offcuts "
+        "that stay on it, so that walls may add up to more."),
     PIECES (WHOLE | RASPED | CUT) },
   { "panel.least", CW_STEP_PANELS, N_ ("Panels needed at least"), "",
     N_ ("No cut plan can do with fewer panels for the same pieces, whatever "

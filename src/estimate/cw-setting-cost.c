@@ -27,66 +27,23 @@ cw_setting_choice_apply (const CwSettingChoice *choice,
   return (CwBuildup *) changed;
 }
 
-/* Pieces whose offcuts do not travel have a group of their own. */
-static guint
-group_of (const CwPiece *piece, guint index, CwOffcuts offcuts)
-{
-  switch (offcuts)
-    {
-    case CW_OFFCUTS_NONE:
-      return index;
-    case CW_OFFCUTS_COURSE:
-      return piece->course;
-    default:
-      return 0;
-    }
-}
-
-/* A whole panel leaves nothing, and rasping leaves dust. */
-static GArray *
-blanks_of (const CwLayout *layout)
-{
-  const CwSettingOut *setting_out
-      = (const CwSettingOut *) layout->wall->buildup->setting_out;
-  gboolean is_upright = setting_out->run == CW_RUN_VERTICAL;
-  GArray *blanks = g_array_sized_new (FALSE, FALSE, sizeof (CwCutBlank),
-                                      layout->pieces->len);
-
-  for (guint i = 0; i < layout->pieces->len; i++)
-    {
-      const CwPiece *piece = &g_array_index (layout->pieces, CwPiece, i);
-      const CwBox *box
-          = piece->kind == CW_PIECE_CUT ? &piece->box : &piece->slot;
-      CwLength width = cw_box_width (box), height = cw_box_height (box);
-      CwCutBlank blank = {
-        .width = is_upright ? height : width,
-        .height = is_upright ? width : height,
-        .group = group_of (piece, i, (CwOffcuts) setting_out->offcuts),
-      };
-
-      g_array_append_val (blanks, blank);
-    }
-  return blanks;
-}
-
-static void
+/* As if offcuts that travel stayed on the wall. FALSE when cancelled. */
+static gboolean
 plan_panels (CwSettingChoice *choice, const CwLayout *layout,
              CwCutEffort effort, GCancellable *cancellable)
 {
-  const CwBuildup *buildup = layout->wall->buildup;
-  const CwPanel *panel = cw_list_at (buildup->panels, 0);
-  const CwCutRules rules
-      = { .length = panel->length,
-          .height = panel->height,
-          .kerf = panel->kerf,
-          .turn = ((const CwSettingOut *) buildup->setting_out)->turn != 0 };
-  g_autoptr (GArray) blanks = blanks_of (layout);
-  g_autoptr (CwCutPlan) plan
-      = cw_cut_plan_new ((const CwCutBlank *) blanks->data, blanks->len,
-                         &rules, effort, NULL, NULL, cancellable);
+  const CwSettingOut *setting_out
+      = (const CwSettingOut *) layout->wall->buildup->setting_out;
+  const CwPanelWalls wall = { layout, 0, 1 };
+  g_autoptr (CwPanelPlan) plan = cw_panel_plan_new (
+      &wall, 1, 0, MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION), effort,
+      NULL, cancellable);
 
-  choice->n_panels = plan->panels->len;
+  if (plan == NULL)
+    return FALSE;
+  choice->n_panels = plan->n_panels;
   choice->n_least = plan->least;
+  return TRUE;
 }
 
 static double
@@ -150,7 +107,7 @@ take_figures (CwSettingChoice *choice, const CwLayout *layout)
                  + cost_of_layers (buildup, &figures);
 }
 
-void
+gboolean
 cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
                            CwCutEffort effort, GCancellable *cancellable)
 {
@@ -160,6 +117,8 @@ cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
   g_autoptr (CwLayout) layout = cw_layout_new (changed);
 
   choice->n_troubles = layout->troubles->len;
-  plan_panels (choice, layout, effort, cancellable);
+  if (!plan_panels (choice, layout, effort, cancellable))
+    return FALSE;
   take_figures (choice, layout);
+  return TRUE;
 }

@@ -17,9 +17,10 @@ CwSettingChoice cw_setting_choice_present (const CwBuildup *buildup);
 GArray *cw_setting_choices (const CwWall *wall,
                             const CwSettingAllowed *allowed);
 
-/* Lays the wall as @choice has it and fills in the figures. */
-void cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
-                                CwCutEffort effort,
-                                GCancellable *cancellable);
+/* Lays the wall as @choice has it and fills in the figures. FALSE when
+ * cancelled: they are not to be used. */
+gboolean cw_setting_choice_measure (CwSettingChoice *choice,
+                                    const CwWall *wall, CwCutEffort effort,
+                                    GCancellable *cancellable);
 
 G_END_DECLS

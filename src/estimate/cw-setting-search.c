@@ -84,10 +84,10 @@ measure_all (Search *search, GArray *choices, CwCutEffort effort)
 {
   for (guint i = 0; i < choices->len; i++)
     {
-      if (g_cancellable_is_cancelled (search->cancellable))
+      if (!cw_setting_choice_measure (
+              &g_array_index (choices, CwSettingChoice, i), search->wall,
+              effort, search->cancellable))
         return i;
-      cw_setting_choice_measure (&g_array_index (choices, CwSettingChoice, i),
-                                 search->wall, effort, search->cancellable);
       search->n_done++;
       if (search->progress)
         search->progress (search->n_done, search->n_all, search->data);

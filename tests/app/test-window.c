@@ -209,6 +209,29 @@ typed_wall (void)
   case_close (GTK_WINDOW (window));
 }
 
+static void
+look_for_bound (GtkWidget *widget, gpointer data)
+{
+  guint *found = data;
+  if (GTK_IS_LABEL (widget) && gtk_widget_get_visible (widget)
+      && g_pattern_match_simple ("* panels, at least * are needed",
+                                 gtk_label_get_text (GTK_LABEL (widget))))
+    (*found)++;
+}
+
+/* Beside the panels used it says how few might do. */
+static void
+shows_panels_needed (Desk *desk, gconstpointer data)
+{
+  GtkWidget *quantities
+      = case_find (GTK_WIDGET (desk->window), CW_TYPE_QUANTITIES);
+  guint found = 0;
+  case_walk (quantities, look_for_bound, &found);
+  g_assert_cmpuint (found, ==, 1);
+  g_assert_cmpstr (figure (desk, "panel.stock"), !=, "");
+  g_assert_cmpstr (figure (desk, "panel.least"), !=, "");
+}
+
 /* Giving up keeps the window; saving writes, then closes it. */
 static void
 closing_asks (Desk *desk, gconstpointer data)
@@ -258,6 +281,7 @@ main (int argc, char **argv)
     return 0;
   case_application ();
   add ("/window/shows-quantities", shows_quantities);
+  add ("/window/shows-panels-needed", shows_panels_needed);
   add ("/window/quantities-follow-the-inspector",
        quantities_follow_the_inspector);
   add ("/window/bad-text-is-told-and-changes-nothing",
