@@ -11,9 +11,6 @@
  * few enough that every edit of a large job is answered at once. */
 #define MOST_POOLED 2000
 
-/* Of the bound where several pools are planned. */
-#define THRESHOLDS_OF_MANY 6
-
 /* One kind of panel being planned. */
 typedef struct
 {
@@ -193,7 +190,9 @@ least_of_all (const Stocking *stocking, const CwCutRules *rules)
   least += cw_cut_bound (&g_array_index (sizes, CwCutSize, 0), sizes->len,
                          (CwCutSize) { rules->length + rules->kerf,
                                        rules->height + rules->kerf },
-                         rules->turn, THRESHOLDS_OF_MANY);
+                         rules->turn,
+                         stocking->stock->n_panels - stocking->stock->n_whole,
+                         stocking->effort);
   g_array_unref (sizes);
   return least;
 }

@@ -70,6 +70,25 @@ apply (const Function *function, CwLength size, CwLength whole)
 }
 
 #define MOST_STEPS 8
+#define LEAST_THRESHOLDS 4
+#define MOST_THRESHOLDS 64
+
+/* Products of two functions worked out, some 1 to 2 ns each. */
+static const double most_products[] = {
+  [CW_CUT_EFFORT_FIRST] = 1e5,
+  [CW_CUT_EFFORT_LIVE] = 8e6,
+  [CW_CUT_EFFORT_LONG] = 1e8,
+};
+
+/* Of each direction, for @n different sizes: two functions for each of them
+ * and the steps in pairs with as many of the other direction. */
+static guint
+n_thresholds_for (CwCutEffort effort, guint n)
+{
+  const double functions = sqrt (most_products[effort] / n);
+  return (guint) CLAMP ((functions - MOST_STEPS) / 2, LEAST_THRESHOLDS,
+                        MOST_THRESHOLDS);
+}
 
 static int
 compare_lengths (gconstpointer a, gconstpointer b)
@@ -213,13 +232,20 @@ tables_fill (Tables *tables, const CwLength *widths, const CwLength *heights,
   tables->along[1] = tabulate (tables->on_height, widths, n, panel.height);
 }
 
-static double
-greatest_weight (const Tables *tables)
+/* The sum may be off by rounding: rather a panel too few than too many. */
+static guint
+panels_of_weight (double sum)
 {
-  double most = 0;
-  for (guint f = 0; f < tables->on_width->len; f++)
-    for (guint g = 0; g < tables->on_height->len; g++)
-      most = fmax (most, weight (tables, f, g));
+  return (guint) ceil (sum - 1e-6);
+}
+
+static guint
+greatest_bound (const Tables *tables, guint enough)
+{
+  guint most = 0;
+  for (guint f = 0; f < tables->on_width->len && most < enough; f++)
+    for (guint g = 0; g < tables->on_height->len && most < enough; g++)
+      most = MAX (most, panels_of_weight (weight (tables, f, g)));
   return most;
 }
 
@@ -272,7 +298,7 @@ sizes_clear (Sizes *sizes)
 
 guint
 cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
-              gboolean turn, guint n_thresholds)
+              gboolean turn, guint enough, CwCutEffort effort)
 {
   if (n_blanks == 0)
     return 0;
@@ -280,10 +306,10 @@ cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
   sizes_collect (&sizes, blanks, n_blanks);
 
   Tables tables = { .n = sizes.n, .counts = sizes.counts, .turn = turn };
-  tables_fill (&tables, sizes.widths, sizes.heights, panel, n_thresholds);
-  /* The sum may be off by rounding: rather a panel too few than too many. */
-  const double bound = ceil (greatest_weight (&tables) - 1e-6);
+  tables_fill (&tables, sizes.widths, sizes.heights, panel,
+               n_thresholds_for (effort, sizes.n));
+  const guint bound = greatest_bound (&tables, enough);
   tables_clear (&tables);
   sizes_clear (&sizes);
-  return (guint) bound;
+  return bound;
 }

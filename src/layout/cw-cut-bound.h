@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "cw-cut-plan.h"
 #include "cw-cut-search.h"
 
 G_BEGIN_DECLS
@@ -11,8 +12,8 @@ G_BEGIN_DECLS
 /*
  * cw_cut_bound:
  * @blanks: sizes with the kerf added
- * @n_thresholds: of each direction, at most so many are tried: the time
- *   taken grows with their square, and the bound may come closer
+ * @enough: of a plan that there is; at this bound it stops looking
+ * @effort: how many functions are tried: the more, the closer the bound
  *
  * The greatest of the bounds that pairs of dual feasible functions give, one
  * on the widths and one on the heights (Fekete and Schepers, New classes of
@@ -23,6 +24,6 @@ G_BEGIN_DECLS
  * Returns: a number of panels that no plan can go below
  */
 guint cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
-                    gboolean turn, guint n_thresholds);
+                    gboolean turn, guint enough, CwCutEffort effort);
 
 G_END_DECLS

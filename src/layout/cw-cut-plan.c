@@ -8,16 +8,14 @@
 #include "cw-cut-search.h"
 
 /* Places looked at: for each blank, at the most for one group, and how many
- * coolings that makes. Measured with bench-cutting: some 4 to 8 ns a place.
- * And how many thresholds the bound tries. */
+ * coolings that makes. Measured with bench-cutting: some 4 to 8 ns a place. */
 static const struct
 {
   guint64 a_blank, most, coolings;
-  guint n_thresholds;
 } efforts[] = {
-  [CW_CUT_EFFORT_FIRST] = { 0, 0, 1, 6 },
-  [CW_CUT_EFFORT_LIVE] = { 20000, 4000000, 1, 64 },
-  [CW_CUT_EFFORT_LONG] = { 8000000, 800000000, 8, 64 },
+  [CW_CUT_EFFORT_FIRST] = { 0, 0, 1 },
+  [CW_CUT_EFFORT_LIVE] = { 20000, 4000000, 1 },
+  [CW_CUT_EFFORT_LONG] = { 8000000, 800000000, 8 },
 };
 
 /* Far above any wall's cut pieces; keeps the bound's tables in proportion. */
@@ -99,11 +97,11 @@ plan_group (const Planning *planning, const Group *group, guint number)
   const CwCutSize panel
       = with_kerf (rules->length, rules->height, rules->kerf);
   const CwCutSize *sizes = &g_array_index (group->sizes, CwCutSize, 0);
-  const guint least
-      = cw_cut_bound (sizes, group->sizes->len, panel, rules->turn,
-                      efforts[planning->effort].n_thresholds);
   g_autoptr (CwCutSearch) search = cw_cut_search_new (
       sizes, group->sizes->len, panel, rules->turn, SEED);
+  const guint least = cw_cut_bound (
+      sizes, group->sizes->len, panel, rules->turn,
+      cw_cut_search_n_panels (search), planning->effort);
 
   if (group->sizes->len <= MOST_BLANKS_FOR_SEARCH)
     search_on (planning, search, group->sizes->len, least);

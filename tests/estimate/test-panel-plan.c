@@ -250,7 +250,7 @@ test_cuts_taken_over (void)
 static void
 test_improving_cancelled (void)
 {
-  g_autoptr (CwProject) project = case_project (invented[2], "");
+  g_autoptr (CwProject) project = case_project (invented[7], "");
   g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
   g_autoptr (GCancellable) cancellable = g_cancellable_new ();
 

@@ -1,0 +1,87 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A large job: 200 elevations, each 30 m × 12 m with 25 windows, no two
+ * alike. What the first takeoff costs, what an edit of one wall does, and
+ * what looking for the cut plans at the live effort does, afresh and after an
+ * edit.
+ *
+ *   bench-large-job [ELEVATIONS]
+ */
+#include <stdio.h>
+#include <stdlib.h>
+
+#include "estimate-cases.h"
+
+#define ELEVATIONS 200
+
+static void
+describe_wall (GString *walls, guint index)
+{
+  g_string_append_printf (walls, "%s%u.%03ux12.%03u", index ? "; " : "",
+                          30 + index % 3, 37 * index % 1000,
+                          53 * index % 1000);
+  for (guint i = 0; i < 25; i++)
+    g_string_append_printf (walls, " window:1.%02ux1.4@%u.%u,%u.%u",
+                            10 + index % 80, 1 + 5 * (i % 5), 1 + index % 9,
+                            1 + 2 * (i / 5), 1 + index % 7);
+}
+
+static CwProject *
+large_job (guint n)
+{
+  g_autoptr (GString) walls = g_string_new (NULL);
+  for (guint i = 0; i < n; i++)
+    describe_wall (walls, i);
+  return case_project (walls->str, "");
+}
+
+/* @former with the first window of a wall in the middle moved. */
+static CwProject *
+move_window (const CwProject *former)
+{
+  const CwElevation *elevation = cw_list_at (
+      former->elevations, cw_list_length (former->elevations) / 2);
+  const CwOpening *window = cw_list_at (elevation->items, 0);
+  g_autoptr (CwNode) moved = cw_node_copy (&window->node);
+  cw_node_put (moved, "x", window->x + CW_MM (10));
+  return (CwProject *)cw_node_replace (&former->node, &window->node, moved);
+}
+
+static gint64 began;
+
+static void
+tell (const char *what, const CwTakeoff *takeoff)
+{
+  const double ms = (double)(g_get_monotonic_time () - began) / 1e3;
+  printf ("%-14s %9.1f ms  %.0f panels, at least %.0f\n", what, ms,
+          case_amount (takeoff, NULL, "panel.stock"),
+          case_amount (takeoff, NULL, "panel.least"));
+  began = g_get_monotonic_time ();
+}
+
+static void
+run (const CwProject *project)
+{
+  began = g_get_monotonic_time ();
+  g_autoptr (CwTakeoff) first = cw_takeoff_new (project, NULL, NULL);
+  tell ("first", first);
+  g_autoptr (CwTakeoff) settled
+      = cw_takeoff_improve (first, CW_CUT_EFFORT_LIVE, NULL);
+  tell ("improved", settled);
+  g_autoptr (CwProject) next = move_window (project);
+  began = g_get_monotonic_time ();
+  g_autoptr (CwTakeoff) edited = cw_takeoff_new (next, settled, NULL);
+  tell ("edit", edited);
+  g_autoptr (CwTakeoff) again
+      = cw_takeoff_improve (edited, CW_CUT_EFFORT_LIVE, NULL);
+  tell ("improved again", again);
+}
+
+int
+main (int argc, char *argv[])
+{
+  const guint n = argc > 1 ? (guint)MAX (1, atoi (argv[1])) : ELEVATIONS;
+  g_autoptr (CwProject) project = large_job (n);
+  run (project);
+  return 0;
+}
