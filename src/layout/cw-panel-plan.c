@@ -127,13 +127,41 @@ are_same_blanks (const GArray *a, const GArray *b)
 }
 
 static gboolean
-has_same_cuts (const CwPanelPlan *plan, const CwPanelPlan *former,
-               const CwCutRules *rules)
+has_same_blanks (const CwPanelPlan *plan, const CwPanelPlan *former,
+                 const CwCutRules *rules)
 {
   return former && former->cut
-         && cw_panel_plan_is_settled (former, plan->effort)
          && are_same_rules (&former->cut->rules, rules)
          && are_same_blanks (former->blanks, plan->blanks);
+}
+
+static void
+take_cuts (CwPanelPlan *plan, CwCutPlan *cut, guint least)
+{
+  plan->cut = cut;
+  plan->n_panels = plan->n_whole + cut->panels->len;
+  plan->least = plan->n_whole + least;
+}
+
+/* Looks longer than for @former, and keeps its cuts where that found none
+ * that save a panel. */
+static void
+look_on (CwPanelPlan *plan, const CwCutRules *rules,
+         const CwPanelPlan *former, GCancellable *cancellable)
+{
+  CwCutPlan *cut = cw_cut_plan_new (
+      &g_array_index (plan->blanks, CwCutBlank, 0), plan->blanks->len, rules,
+      plan->effort, NULL, NULL, cancellable);
+  guint least = cut->least;
+
+  if (former)
+    least = MAX (least, former->least - former->n_whole);
+  if (former && former->cut->panels->len <= cut->panels->len)
+    {
+      cw_cut_plan_unref (cut);
+      cut = cw_cut_plan_ref (former->cut);
+    }
+  take_cuts (plan, cut, least);
 }
 
 static void
@@ -146,17 +174,16 @@ plan_cuts (CwPanelPlan *plan, guint panel, CwCutEffort effort,
     return;
   const CwCutRules rules
       = rules_of (g_ptr_array_index (plan->layouts, 0), panel);
-  if (has_same_cuts (plan, former, &rules))
+  if (!has_same_blanks (plan, former, &rules))
+    look_on (plan, &rules, NULL, cancellable);
+  else if (!cw_panel_plan_is_settled (former, effort))
+    look_on (plan, &rules, former, cancellable);
+  else
     {
       plan->effort = MAX (effort, former->effort);
-      plan->cut = cw_cut_plan_ref (former->cut);
+      take_cuts (plan, cw_cut_plan_ref (former->cut),
+                 former->least - former->n_whole);
     }
-  else
-    plan->cut = cw_cut_plan_new (
-        &g_array_index (plan->blanks, CwCutBlank, 0), plan->blanks->len,
-        &rules, effort, NULL, NULL, cancellable);
-  plan->n_panels += plan->cut->panels->len;
-  plan->least += plan->cut->least;
 }
 
 static CwPanelPlan *

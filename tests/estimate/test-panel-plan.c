@@ -273,6 +273,7 @@ test_many_walls (void)
   check_panel_plans (takeoff);
   g_assert_cmpuint (stock->pools->len, >, 1);
   g_assert_cmpuint (stock->n_panels, <=, 70 * own->n_panels);
+  assert_plan_near_bound (takeoff, "seventy walls");
   g_test_message ("70 walls: %u panels, at least %u; each by itself %u",
                   stock->n_panels, stock->least, own->n_panels);
 }
