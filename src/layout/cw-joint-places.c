@@ -195,27 +195,25 @@ places_before (const CwSetOutRules *rules, guint held, CwLength start,
   return places;
 }
 
-GArray *
+GPtrArray *
 cw_joint_places (const CwSetOutRules *rules, CwInterval run, guint held)
 {
-  GArray *all = g_array_new (FALSE, FALSE, sizeof (CwInterval));
-  GArray *next = g_array_new (FALSE, FALSE, sizeof (CwInterval));
+  GPtrArray *all
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+  GArray *places = g_array_new (FALSE, FALSE, sizeof (CwInterval));
   const CwInterval last
       = { MAX (run.high - rules->joint - rules->length, run.low + 1),
           run.high - rules->joint - rules->least_high };
   /* Pieces of half a panel on average are more than any run needs. */
   gint64 n = 2 * cw_interval_width (run) / (rules->length + rules->joint) + 4;
 
-  cw_joint_places_add (rules, last, held, next);
-  for (; n > 0 && next->len > 0; n--)
+  cw_joint_places_add (rules, last, held, places);
+  for (; n > 0 && places->len > 0; n--)
     {
-      g_array_append_vals (all, next->data, next->len);
-      GArray *before = places_before (rules, held, run.low, next);
-      g_array_unref (next);
-      next = before;
+      g_ptr_array_add (all, places);
+      places = places_before (rules, held, run.low, places);
     }
-  g_array_unref (next);
-  merge_places (all);
+  g_array_unref (places);
   return all;
 }
 
@@ -236,27 +234,52 @@ places_up_to (const GArray *places, CwLength at)
 }
 
 gboolean
-cw_joint_place_near (const GArray *places, CwInterval reach, CwLength wish,
-                     gboolean back_first, CwLength *place)
+cw_joint_place_near (const GArray *places, const CwJointWish *wish,
+                     CwLength *place)
 {
+  const CwInterval reach = wish->reach;
   if (reach.low > reach.high)
     return FALSE;
-  wish = CLAMP (wish, reach.low, reach.high);
-  guint after = places_up_to (places, wish);
-  CwLength before_wish = reach.low - 1, after_wish = reach.high + 1;
-  if (after > 0)
-    before_wish = MIN (
-        g_array_index (places, CwInterval, after - 1).high, wish);
-  if (after < places->len)
-    after_wish = g_array_index (places, CwInterval, after).low;
-  gboolean has_before = before_wish >= reach.low;
-  gboolean has_after = after_wish <= reach.high;
+  CwLength at = CLAMP (wish->wish, reach.low, reach.high);
+  CwLength before = reach.low - 1, after = reach.high + 1;
+  guint n = places_up_to (places, at);
+  if (n > 0)
+    before = MIN (g_array_index (places, CwInterval, n - 1).high, at);
+  if (n < places->len)
+    after = g_array_index (places, CwInterval, n).low;
+  gboolean has_before = before >= reach.low, has_after = after <= reach.high;
   gboolean goes_back
       = has_before
-        && (!has_after || back_first
-            || wish - before_wish <= after_wish - wish);
-  *place = goes_back ? before_wish : after_wish;
+        && (!has_after || wish->back_first || at - before <= after - at);
+  *place = goes_back ? before : after;
   return has_before || has_after;
+}
+
+/* TRUE when @one serves the wish better than @other. */
+static gboolean
+is_nearer (const CwJointWish *wish, CwLength one, CwLength other)
+{
+  if (wish->back_first && (one <= wish->wish) != (other <= wish->wish))
+    return one <= wish->wish;
+  CwLength far = ABS (one - wish->wish) - ABS (other - wish->wish);
+  return far < 0 || (far == 0 && one < other);
+}
+
+gboolean
+cw_joint_place_ahead (const GPtrArray *places, guint n_after,
+                      const CwJointWish *wish, CwLength *place)
+{
+  gboolean found = FALSE;
+  for (guint i = 0; i < places->len && i <= n_after; i++)
+    {
+      CwLength at;
+      if (!cw_joint_place_near (g_ptr_array_index (places, i), wish, &at)
+          || (found && !is_nearer (wish, at, *place)))
+        continue;
+      *place = at;
+      found = TRUE;
+    }
+  return found;
 }
 
 gboolean

@@ -24,21 +24,33 @@ G_BEGIN_DECLS
 void cw_joint_places_add (const CwSetOutRules *rules, CwInterval span,
                           guint held, GArray *places);
 
-/* Sorted and disjoint; both ends belong to a place.
- * Returns: (transfer full) (element-type CwInterval) */
-GArray *cw_joint_places (const CwSetOutRules *rules, CwInterval run,
-                         guint held);
-
 /*
- * cw_joint_place_near:
- * @back_first: a place before @wish is taken however near one after it is
- * @place: (out): the place of @places within @reach that is nearest to @wish
+ * cw_joint_places:
+ * Places are sorted and disjoint; both ends belong to a place.
  *
- * Returns: FALSE when there is none
+ * Returns: (transfer full) (element-type GArray): by how many joints follow
+ *   one that begins there, its places (element-type CwInterval)
  */
-gboolean cw_joint_place_near (const GArray *places, CwInterval reach,
-                              CwLength wish, gboolean back_first,
+GPtrArray *cw_joint_places (const CwSetOutRules *rules, CwInterval run,
+                            guint held);
+
+/* Where a joint is wished and how far from there it may be. */
+typedef struct
+{
+  CwInterval reach;
+  CwLength wish;
+  gboolean back_first;      /* a place before the wish is taken however near
+                               one after it is */
+} CwJointWish;
+
+/* @place: (out): the place of @places within reach that is nearest.
+ * Returns: FALSE when there is none */
+gboolean cw_joint_place_near (const GArray *places, const CwJointWish *wish,
                               CwLength *place);
+
+/* The same among the places that at most @n_after joints follow. */
+gboolean cw_joint_place_ahead (const GPtrArray *places, guint n_after,
+                               const CwJointWish *wish, CwLength *place);
 
 /* TRUE when a joint that begins at @at breaks the rule. */
 gboolean cw_joint_breaks (const CwSetOutRules *rules, CwTroubleKind kind,

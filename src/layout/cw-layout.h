@@ -46,7 +46,7 @@ typedef struct
   guint course;       /* from 1, upward (or from the start corner, upright runs) */
   guint number;       /* from 1 within the course, from the start corner */
   CwPieceKind kind;
-  CwCutFlags cuts;
+  CwCutFlags cuts;    /* which kinds there are; cw_piece_cuts() lists them */
   guint panel;        /* which panel of the buildup */
   CwBox slot;         /* where the uncut panel would lie */
   CwBox box;          /* bounding box of the piece: its blank */

@@ -21,7 +21,8 @@ typedef struct
   const CwSetOutRules *rules;
   CwInterval run;
   gboolean looks_ahead;
-  GArray *places[N_STEPS];    /* (nullable): by step, worked out when needed */
+  GArray *near;               /* places seen without */
+  GPtrArray *places[N_STEPS]; /* (nullable): by step, worked out when needed */
   CwSetOut *out;
 } Laying;
 
@@ -68,7 +69,7 @@ reach_of_joint (const Laying *laying, CwLength start)
   };
 }
 
-static const GArray *
+static const GPtrArray *
 places_of_step (Laying *laying, guint step)
 {
   if (!laying->places[step])
@@ -77,16 +78,31 @@ places_of_step (Laying *laying, guint step)
   return laying->places[step];
 }
 
+/* How many joints the row of uncut panels has after the one wished for. */
+static guint
+n_joints_after (const Laying *laying, CwLength wish)
+{
+  const CwSetOutRules *rules = laying->rules;
+  CwLength rest = laying->run.high - wish - rules->joint;
+  return rest > 0 ? (guint) ((rest + rules->joint - 1)
+                             / (rules->length + rules->joint)) : 0;
+}
+
+/* No more panels than there would be, unless the rules ask for them. */
 static gboolean
 place_by_step (Laying *laying, guint step, CwLength start, CwLength wish,
                CwLength *place)
 {
-  gboolean on_studs
-      = laying->rules->studs
-        && (held_steps[step] & CW_HOLDS (CW_TROUBLE_OFF_STUD));
-  return cw_joint_place_near (places_of_step (laying, step),
-                              reach_of_joint (laying, start), wish, on_studs,
-                              place);
+  const CwJointWish wished
+      = { .reach = reach_of_joint (laying, start),
+          .wish = wish,
+          .back_first
+          = laying->rules->studs
+            && (held_steps[step] & CW_HOLDS (CW_TROUBLE_OFF_STUD)) };
+  const GPtrArray *places = places_of_step (laying, step);
+  return cw_joint_place_ahead (places, n_joints_after (laying, wish), &wished,
+                               place)
+         || cw_joint_place_ahead (places, G_MAXUINT, &wished, place);
 }
 
 /* With all rules dropped, two last pieces that both ought to be wider share
@@ -105,18 +121,18 @@ place_anyhow (Laying *laying, CwLength start, CwLength wish, CwLength *place)
   return TRUE;
 }
 
-/* As when looking ahead with all rules held, if that finds a place: what is
- * near enough to be reached has places of its own. */
+/* The nearest place that keeps all rules, whatever comes after it. */
 static gboolean
 place_at_sight (Laying *laying, CwLength start, CwLength wish,
                 CwLength *place)
 {
-  const CwInterval reach = reach_of_joint (laying, start);
-  GArray *places = laying->places[0];
-  g_array_set_size (places, 0);
-  cw_joint_places_add (laying->rules, reach, held_steps[0], places);
-  return cw_joint_place_near (places, reach, wish,
-                              laying->rules->studs != NULL, place);
+  const CwJointWish wished = { .reach = reach_of_joint (laying, start),
+                               .wish = wish,
+                               .back_first = laying->rules->studs != NULL };
+  g_array_set_size (laying->near, 0);
+  cw_joint_places_add (laying->rules, wished.reach, held_steps[0],
+                       laying->near);
+  return cw_joint_place_near (laying->near, &wished, place);
 }
 
 /* FALSE when the run needs no joint or is too short to hold one. */
@@ -176,8 +192,8 @@ lay_run (Laying *laying, CwLength slot)
   return TRUE;
 }
 
-/* Mostly the nearest place serves for every joint, and then looking ahead
- * would find the same. */
+/* Mostly the nearest place serves for every joint; only where it does not is
+ * it worth the time to look ahead. */
 void
 cw_set_out_run (const CwSetOutRules *rules, CwInterval run,
                 CwLength first_slot, CwSetOut *out)
@@ -186,17 +202,16 @@ cw_set_out_run (const CwSetOutRules *rules, CwInterval run,
   g_return_if_fail (rules->least > 0 && first_slot <= run.low);
 
   const guint before = out->stretches->len;
-  Laying laying = { .rules = rules, .run = run, .out = out };
-  laying.places[0] = g_array_new (FALSE, FALSE, sizeof (CwInterval));
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (CwInterval));
+  Laying laying = { .rules = rules, .run = run, .near = near, .out = out };
   if (!lay_run (&laying, first_slot))
     {
       g_array_set_size (out->stretches, before);
-      g_clear_pointer (&laying.places[0], g_array_unref);
       laying.looks_ahead = TRUE;
       lay_run (&laying, first_slot);
     }
   for (guint step = 0; step < N_STEPS; step++)
-    g_clear_pointer (&laying.places[step], g_array_unref);
+    g_clear_pointer (&laying.places[step], g_ptr_array_unref);
 }
 
 static CwInterval

@@ -2,11 +2,8 @@
 #include "walls.h"
 
 static void
-set_outline (WallMaker *maker, const CwPoint *points, gsize n)
+set_outline (WallMaker *maker, const CwCorner *corners, gsize n)
 {
-  g_autofree CwCorner *corners = g_new0 (CwCorner, n);
-  for (gsize i = 0; i < n; i++)
-    corners[i] = (CwCorner) { points[i], 0, CW_EDGE_ABUTMENT };
   CwNode *outline = cw_node_new (&cw_outline_type);
   g_autoptr (CwList) list = cw_corners_to_list (corners, n);
   cw_node_set_list (outline, 0, list);
@@ -15,7 +12,7 @@ set_outline (WallMaker *maker, const CwPoint *points, gsize n)
 }
 
 void
-wall_begin (WallMaker *maker, const CwPoint *corners, gsize n)
+wall_begin_bowed (WallMaker *maker, const CwCorner *corners, gsize n)
 {
   maker->elevation = (CwElevation *) cw_node_new (&cw_elevation_type);
   cw_node_put_text ((CwNode *) maker->elevation, "id", "e1");
@@ -24,6 +21,23 @@ wall_begin (WallMaker *maker, const CwPoint *corners, gsize n)
   set_outline (maker, corners, n);
   maker->setting_out = (CwSettingOut *) cw_node_new (&cw_setting_out_type);
   maker->panel = (CwPanel *) cw_node_new (&cw_panel_type);
+  maker->stud_spacing = 0;
+}
+
+static CwCorner *
+straight_corners (const CwPoint *points, gsize n)
+{
+  CwCorner *corners = g_new0 (CwCorner, n);
+  for (gsize i = 0; i < n; i++)
+    corners[i] = (CwCorner) { points[i], 0, CW_EDGE_ABUTMENT };
+  return corners;
+}
+
+void
+wall_begin (WallMaker *maker, const CwPoint *points, gsize n)
+{
+  g_autofree CwCorner *corners = straight_corners (points, n);
+  wall_begin_bowed (maker, corners, n);
 }
 
 void
@@ -92,6 +106,46 @@ wall_add_stub_out (WallMaker *maker, CwLength x, CwLength y,
                                diameter));
 }
 
+void
+wall_add_box_out (WallMaker *maker, CwLength x, CwLength y, CwLength width,
+                  CwLength height, CwLength clearance)
+{
+  CwNode *box = add_sized (maker, &cw_stub_out_type, x, y, width, height);
+  cw_node_put (box, "shape", CW_SHAPE_RECTANGULAR);
+  cw_node_put (box, "clearance", clearance);
+  keep_item (maker, box);
+}
+
+void
+wall_add_unclad (WallMaker *maker, const CwPoint *points, gsize n)
+{
+  g_autofree CwCorner *corners = straight_corners (points, n);
+  g_autoptr (CwList) list = cw_corners_to_list (corners, n);
+  CwNode *unclad = add_item (maker, &cw_unclad_type, 'u');
+  cw_node_set_list (unclad, CW_UNCLAD_CORNERS, list);
+  keep_item (maker, unclad);
+}
+
+void
+wall_add_band (WallMaker *maker, const CwBox *box)
+{
+  keep_item (maker,
+             add_sized (maker, &cw_band_type, box->left, box->bottom,
+                        cw_box_width (box), cw_box_height (box)));
+}
+
+static void
+set_studs (const WallMaker *maker, CwNode *buildup)
+{
+  CwNode *studs;
+  if (maker->stud_spacing <= 0)
+    return;
+  studs = cw_node_copy (cw_node_child (buildup, CW_BUILDUP_STUDS));
+  cw_node_put (studs, "spacing", maker->stud_spacing);
+  cw_node_set_child (buildup, CW_BUILDUP_STUDS, studs);
+  cw_node_unref (studs);
+}
+
 static int
 slot_of (const CwNodeType *type, const CwNodeType *child)
 {
@@ -116,6 +170,7 @@ project_of (WallMaker *maker)
   cw_node_set_child (buildup,
                      slot_of (&cw_buildup_type, &cw_setting_out_type),
                      (CwNode *) maker->setting_out);
+  set_studs (maker, buildup);
 
   CwNode *project = cw_node_copy (base);
   CwNode *elevation = (CwNode *) maker->elevation;

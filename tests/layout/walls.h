@@ -15,6 +15,7 @@ typedef struct
   CwBuildup *buildup;
   CwSettingOut *setting_out;
   CwPanel *panel;
+  CwLength stud_spacing;    /* 0: the default */
 } WallMaker;
 
 /* Panels of 2400 × 600 mm with joints of 3 mm and the defaults otherwise. */
@@ -26,6 +27,15 @@ void wall_add_arch (WallMaker *maker, CwLength x, CwLength y, CwLength width,
                     CwLength height, CwLength rise);
 void wall_add_stub_out (WallMaker *maker, CwLength x, CwLength y,
                         CwLength diameter);
+
+/* Rectangular, with a clearance. */
+void wall_add_box_out (WallMaker *maker, CwLength x, CwLength y,
+                       CwLength width, CwLength height, CwLength clearance);
+void wall_add_unclad (WallMaker *maker, const CwPoint *corners, gsize n);
+void wall_add_band (WallMaker *maker, const CwBox *box);
+
+/* An outline with bows, where corners have a sagitta. */
+void wall_begin_bowed (WallMaker *maker, const CwCorner *corners, gsize n);
 
 /* Ends the making. (transfer full) */
 CwLayout *wall_layout (WallMaker *maker);
