@@ -76,15 +76,53 @@ cw_row_free (CwRow *row)
   g_free (row);
 }
 
-/* Takes @rest and returns what is left of it beyond @across. */
-static CwRegion *
-cut_off (const CwFrame *frame, CwRegion *rest, CwLength across,
-         CwRegion **before)
+/* What the cuts share. */
+typedef struct
 {
-  CwRegion *beyond;
-  cw_frame_cut (frame, rest, across, before, &beyond);
-  cw_region_unref (rest);
-  return beyond;
+  const CwFrame *frame;
+  const GArray *courses;
+  GPtrArray *rows;
+} Cutting;
+
+/* Cuts @region, which it takes, in two between courses @middle - 1 and
+ * @middle; the joint between them belongs to nobody. */
+static void
+cut_between (const Cutting *cutting, CwRegion *region, guint middle,
+             CwRegion **before, CwRegion **beyond)
+{
+  const CwLength end
+      = g_array_index (cutting->courses, CwStretch, middle - 1).high;
+  const CwLength start
+      = g_array_index (cutting->courses, CwStretch, middle).low;
+  cw_frame_cut (cutting->frame, region, end, before, beyond);
+  cw_region_unref (region);
+  if (end < start)
+    {
+      CwRegion *rest = *beyond;
+      cw_frame_cut (cutting->frame, rest, start, NULL, beyond);
+      cw_region_unref (rest);
+    }
+}
+
+/* Every cut across a rake or an arc rounds to a whole nanometre. Halving
+ * keeps that from adding up course by course, and cuts less each time. */
+static void
+cut_rows (const Cutting *cutting, CwRegion *region, guint first, guint n)
+{
+  if (n == 1)
+    {
+      const CwStretch *course
+          = &g_array_index (cutting->courses, CwStretch, first);
+      g_ptr_array_add (cutting->rows,
+                       cw_row_new (cutting->frame,
+                                   (CwInterval) { course->low, course->high },
+                                   course->slot, region));
+      return;
+    }
+  CwRegion *before, *beyond;
+  cut_between (cutting, region, first + n / 2, &before, &beyond);
+  cut_rows (cutting, before, first, n / 2);
+  cut_rows (cutting, beyond, first + n / 2, n - n / 2);
 }
 
 GPtrArray *
@@ -93,20 +131,8 @@ cw_rows_of_region (const CwFrame *frame, const CwRegion *net,
 {
   GPtrArray *rows
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_row_free);
-  CwRegion *rest = cw_region_ref (net);
-  for (guint i = 0; i < courses->len; i++)
-    {
-      const CwStretch *course = &g_array_index (courses, CwStretch, i);
-      CwRegion *within = NULL;
-      /* The joint below this course belongs to nobody. */
-      if (i > 0 && course[-1].high < course->low)
-        rest = cut_off (frame, rest, course->low, NULL);
-      rest = cut_off (frame, rest, course->high, &within);
-      g_ptr_array_add (rows, cw_row_new (frame,
-                                         (CwInterval) { course->low,
-                                                        course->high },
-                                         course->slot, within));
-    }
-  cw_region_unref (rest);
+  const Cutting cutting = { frame, courses, rows };
+  if (courses->len > 0)
+    cut_rows (&cutting, cw_region_ref (net), 0, courses->len);
   return rows;
 }

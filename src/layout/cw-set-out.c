@@ -135,20 +135,20 @@ place_at_sight (Laying *laying, CwLength start, CwLength wish,
   return cw_joint_place_near (laying->near, &wished, place);
 }
 
-/* FALSE when the run needs no joint or is too short to hold one. */
+/* FALSE when the run ends without a joint: one panel, if it reaches, rather
+ * than a rule broken, or no place for two. */
 static gboolean
 place_joint (Laying *laying, CwLength start, CwLength wish, CwLength *place)
 {
-  for (guint step = 0; step < N_STEPS; step++)
+  gboolean fits = laying->run.high - start <= laying->rules->length;
+  for (guint step = 0; step < (fits ? 1 : N_STEPS); step++)
     if (place_by_step (laying, step, start, wish, place))
       {
         if (step > 0)
           note_broken_rules (laying, *place);
         return TRUE;
       }
-  /* One panel rather than two that are too narrow. */
-  if (laying->run.high - start <= laying->rules->length
-      || !place_anyhow (laying, start, wish, place))
+  if (fits || !place_anyhow (laying, start, wish, place))
     return FALSE;
   note_broken_rules (laying, *place);
   return TRUE;

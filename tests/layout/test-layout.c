@@ -1,10 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Setting out: counts known by arithmetic, and random walls whose pieces and
- * joints must cover the net wall exactly.
+ * Setting out: counts known by arithmetic.
  */
-#include <math.h>
-
 #include "walls.h"
 
 /* Width of n panels of 2400 with joints of 3 between them; heights alike. */
@@ -162,124 +159,6 @@ piece_area (const CwLayout *layout)
   return area;
 }
 
-/* What of the wall lies in the gaps between courses and between the pieces of
- * a course, by cutting the net wall there: independent of the joints. */
-static double
-gap_area (const CwLayout *layout)
-{
-  g_autoptr (CwRegion) rest = cw_region_ref (layout->wall->net);
-  for (guint i = 0; i < layout->pieces->len; i++)
-    {
-      const CwPiece *piece = &g_array_index (layout->pieces, CwPiece, i);
-      g_autoptr (CwRegion) shape
-          = piece->shape ? cw_region_ref (piece->shape)
-                         : cw_region_new_box (&piece->box, 0);
-      CwRegion *left = cw_region_subtract (rest, shape);
-      cw_region_unref (rest);
-      rest = left;
-    }
-  return cw_region_area (rest);
-}
-
-static void
-assert_inside (const CwLayout *layout)
-{
-  for (guint i = 0; i < layout->pieces->len; i++)
-    {
-      const CwPiece *piece = &g_array_index (layout->pieces, CwPiece, i);
-      g_assert_cmpint (piece->box.left, >=, piece->slot.left);
-      g_assert_cmpint (piece->box.right, <=, piece->slot.right);
-      g_assert_cmpint (piece->box.bottom, >=, piece->slot.bottom);
-      g_assert_cmpint (piece->box.top, <=, piece->slot.top);
-      for (guint j = 0; j < i; j++)
-        {
-          const CwPiece *other = &g_array_index (layout->pieces, CwPiece, j);
-          if (!piece->shape && !other->shape)
-            g_assert_false (cw_box_overlaps (&piece->box, &other->box));
-        }
-    }
-}
-
-static CwLength
-random_mm (int low, int high)
-{
-  return CW_MM (g_test_rand_int_range (low, high));
-}
-
-static void
-begin_random_wall (WallMaker *maker)
-{
-  const CwLength width = random_mm (3000, 15000);
-  const CwLength eaves = random_mm (1500, 5000);
-  const CwPoint corners[] = { { 0, 0 },
-                              { width, 0 },
-                              { width, eaves },
-                              { width / 2, eaves + random_mm (1, 3000) },
-                              { 0, eaves } };
-  wall_begin (maker, corners, G_N_ELEMENTS (corners));
-  CwLength x = random_mm (200, 900);
-  while (x < width - CW_MM (2200))
-    {
-      const CwLength opening = random_mm (400, 1900);
-      if (g_test_rand_bit ())
-        wall_add_opening (maker, x, random_mm (0, 900), opening,
-                          random_mm (300, 1200));
-      else
-        wall_add_arch (maker, x, random_mm (0, 400), opening,
-                       random_mm (300, 800), opening / 5);
-      x += opening + random_mm (100, 2000);
-    }
-}
-
-static void
-set_random_rules (WallMaker *maker)
-{
-  CwSettingOut *rules = maker->setting_out;
-  rules->run = g_test_rand_int_range (0, 2);
-  rules->start = g_test_rand_int_range (0, 3);
-  rules->bond = g_test_rand_int_range (0, 3);
-  rules->stagger = random_mm (0, 2400);
-  rules->offset = random_mm (0, 2400);
-  rules->base = random_mm (0, 600);
-  rules->joints_on_studs = g_test_rand_bit ();
-  rules->at_openings = g_test_rand_int_range (0, 2);
-}
-
-/* Joints of no width: the pieces alone cover the wall to the last digits. */
-static void
-test_random_cover (void)
-{
-  const guint n = g_getenv ("CW_LONG") ? 20000 : 2000;
-  for (guint round = 0; round < n; round++)
-    {
-      WallMaker maker;
-      begin_random_wall (&maker);
-      set_random_rules (&maker);
-      maker.panel->joint = 0;
-      g_autoptr (CwLayout) layout = wall_layout (&maker);
-      const double net = cw_region_area (layout->wall->net);
-      g_assert_cmpfloat (fabs (piece_area (layout) - net), <=, 1e-9 * net);
-      assert_inside (layout);
-    }
-}
-
-/* With joints: pieces and what lies between them make the wall. */
-static void
-test_random_gaps (void)
-{
-  for (guint round = 0; round < 60; round++)
-    {
-      WallMaker maker;
-      begin_random_wall (&maker);
-      set_random_rules (&maker);
-      g_autoptr (CwLayout) layout = wall_layout (&maker);
-      const double net = cw_region_area (layout->wall->net);
-      g_assert_cmpfloat (fabs (piece_area (layout) + gap_area (layout) - net),
-                         <=, 1e-8 * net);
-      assert_inside (layout);
-    }
-}
-
 /* On a plain wall length times joint is the area between the pieces. */
 static void
 test_joint_area (void)
@@ -335,8 +214,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/opening-notches", test_opening_notches);
   g_test_add_func ("/layout/stub-out-is-a-hole", test_stub_out_is_a_hole);
   g_test_add_func ("/layout/fasteners", test_fasteners);
-  g_test_add_func ("/layout/random-cover", test_random_cover);
-  g_test_add_func ("/layout/random-gaps", test_random_gaps);
   g_test_add_func ("/layout/joint-area", test_joint_area);
   g_test_add_func ("/layout/no-outline", test_no_outline);
   g_test_add_func ("/layout/piece-at", test_piece_at);
