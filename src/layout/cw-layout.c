@@ -49,6 +49,27 @@ middle_of (const CwBox *box)
                    box->bottom + cw_box_height (box) / 2);
 }
 
+/* Joints between the courses of an upright run that stand off the studs. */
+static void
+note_course_troubles (const Laying *laying, const CwSetOut *out)
+{
+  const CwInterval along = cw_frame_along (&laying->frame);
+  for (guint i = 0; i < out->troubles->len; i++)
+    {
+      const CwSetOutTrouble *trouble
+          = &g_array_index (out->troubles, CwSetOutTrouble, i);
+      guint course = 0;
+      while (g_array_index (out->stretches, CwStretch, course).high
+             < trouble->at)
+        course++;
+      add_trouble (laying->layout, trouble->kind,
+                   cw_frame_point (&laying->frame,
+                                   cw_interval_width (along) / 2,
+                                   trouble->at + laying->panel->joint / 2),
+                   course + 1);
+    }
+}
+
 /* Where courses lie: the same sum as panels along a course, turned. */
 static GArray *
 set_out_courses (const Laying *laying)
@@ -79,6 +100,7 @@ set_out_courses (const Laying *laying)
                                                        : setting_out->base,
                                      run.low),
                     &out);
+  note_course_troubles (laying, &out);
   return out.stretches;
 }
 

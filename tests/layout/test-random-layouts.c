@@ -451,6 +451,23 @@ assert_joints (const CwLayout *layout)
     }
 }
 
+/* Of upright runs, where the joints between courses stand with the studs. */
+static void
+assert_courses_on_studs (const CwLayout *layout)
+{
+  for (guint i = 0; i + 1 < layout->courses->len; i++)
+    {
+      const CwCourse *one = course_at (layout, i);
+      const CwCourse *next = course_at (layout, i + 1);
+      const CwPoint middle
+          = cw_point (one->high < next->high ? (one->high + next->low) / 2
+                                             : (one->low + next->high) / 2,
+                      0);
+      g_assert_true (stands_on_stud (layout, middle.x)
+                     || is_told (layout, CW_TROUBLE_OFF_STUD, i + 1, middle));
+    }
+}
+
 /* What is listed for a piece is what it is said to be cut by. */
 static void
 assert_cuts (const CwLayout *layout)
@@ -482,6 +499,8 @@ assert_layout (const CwLayout *layout)
   assert_least_piece (layout);
   if (!is_upright (layout))
     assert_joints (layout);
+  else if (rules_of (layout)->joints_on_studs)
+    assert_courses_on_studs (layout);
   assert_cuts (layout);
 }
 
