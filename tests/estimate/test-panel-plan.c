@@ -278,6 +278,94 @@ test_many_walls (void)
                   stock->n_panels, stock->least, own->n_panels);
 }
 
+/* Some metres with millimetres. */
+static double
+random_metres (GRand *random, double from, double to)
+{
+  return g_rand_int_range (random, (int) (from * 1000), (int) (to * 1000))
+         / 1000.0;
+}
+
+static void
+add_random_wall (GRand *random, GString *walls)
+{
+  const double width = random_metres (random, 1, 14);
+  const double height = random_metres (random, 0.4, 7);
+  const guint n = (guint) g_rand_int_range (random, 0, 6);
+
+  g_string_append_printf (walls, "%s%.3fx%.3f *%d", walls->len ? "; " : "",
+                          width, height, g_rand_int_range (random, 1, 5));
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (walls, " window:%.3fx%.3f@%.3f,%.3f",
+                            random_metres (random, 0.3, 2.5),
+                            random_metres (random, 0.3, 2),
+                            random_metres (random, 0, width),
+                            random_metres (random, 0, height));
+}
+
+static const char *
+one_of (GRand *random, const char *const *words)
+{
+  return words[g_rand_int_range (random, 0,
+                                 (int) g_strv_length ((char **) words))];
+}
+
+static char *
+random_settings (GRand *random)
+{
+  static const char *const runs[] = { "horizontal", "vertical", NULL };
+  static const char *const bonds[] = { "stacked", "offcut", NULL };
+  static const char *const turns[] = { "no", "yes", NULL };
+  static const char *const kerfs[] = { "0", "4", "37", NULL };
+
+  return g_strdup_printf ("setting-out.run=%s setting-out.bond=%s "
+                          "setting-out.turn=%s panel.kerf=%s ",
+                          one_of (random, runs), one_of (random, bonds),
+                          one_of (random, turns), one_of (random, kerfs));
+}
+
+/* A first answer is a plan too, and its bound holds for the better one. */
+static void
+check_first_and_settled (const char *walls, const char *settings,
+                         const char *offcuts, guint *former)
+{
+  g_autofree char *all
+      = g_strconcat (settings, "setting-out.offcuts=", offcuts, NULL);
+  g_autoptr (CwProject) project = case_project (walls, all);
+  g_autoptr (CwTakeoff) first = cw_takeoff_new (project, NULL, NULL);
+  g_autoptr (CwTakeoff) settled
+      = cw_takeoff_improve (first, CW_CUT_EFFORT_LIVE, NULL);
+
+  check_panel_plans (first);
+  check_panel_plans (settled);
+  g_assert_cmpuint (panels_used (settled), <=, panels_used (first));
+  g_assert_cmpuint (panels_needed (first), <=, panels_used (settled));
+  g_assert_cmpuint (panels_used (settled), <=, *former);
+  *former = panels_used (settled);
+}
+
+static void
+test_random_projects (void)
+{
+  static const char *const ways[] = { "none", "course", "elevation",
+                                      "project" };
+  g_autoptr (GRand) random = g_rand_new_with_seed (20261125);
+  const guint n = g_getenv ("CW_LONG") ? 2000 : 60;
+
+  for (guint i = 0; i < n; i++)
+    {
+      g_autoptr (GString) walls = g_string_new (NULL);
+      g_autofree char *settings = random_settings (random);
+      guint former = G_MAXUINT;
+
+      for (int j = g_rand_int_range (random, 1, 4); j > 0; j--)
+        add_random_wall (random, walls);
+      g_test_message ("%u: %s %s", i, walls->str, settings);
+      for (guint j = 0; j < G_N_ELEMENTS (ways); j++)
+        check_first_and_settled (walls->str, settings, ways[j], &former);
+    }
+}
+
 static void
 add_known (void)
 {
@@ -316,5 +404,6 @@ main (int argc, char *argv[])
   ADD ("cuts-taken-over", test_cuts_taken_over);
   ADD ("improving-cancelled", test_improving_cancelled);
   ADD ("many-walls", test_many_walls);
+  ADD ("random-projects", test_random_projects);
   return g_test_run ();
 }
