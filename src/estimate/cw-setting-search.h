@@ -2,8 +2,9 @@
  *
  * The best setting out of one wall: every start, bond, offset and base that
  * the user allows is laid and its panels are planned, and a table says what
- * each would cost. A pure function of the wall; it takes seconds, so it
- * belongs on a worker thread.
+ * each would cost. A pure function of the wall; it takes a second
+ * or two, for a wall of 500 m² half a minute, so it belongs on a worker
+ * thread.
  *
  * Offsets and bases are endless; those tried put a joint where the wall has
  * something to meet: at jambs, sills, heads and corners (or the least piece

@@ -71,9 +71,10 @@ typedef enum
 {
   CW_TROUBLE_NO_PANEL,        /* the buildup's panel has no size: empty layout */
   CW_TROUBLE_TOO_MANY,        /* more panels than any wall has: empty layout */
-  CW_TROUBLE_LEAST_PIECE,     /* a piece narrower than the least */
+  CW_TROUBLE_LEAST_PIECE,     /* a piece narrower or lower than the least */
   CW_TROUBLE_LEAST_STAGGER,   /* a head joint too near one of the course before */
-  CW_TROUBLE_OFF_STUD,        /* a joint that should be on a stud and is not */
+  CW_TROUBLE_OFF_STUD,        /* a joint, also between upright courses, that
+                                 should be on a stud and is not */
   CW_TROUBLE_AT_CORNER,       /* a joint that meets an opening's corner */
 } CwTroubleKind;
 
