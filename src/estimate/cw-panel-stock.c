@@ -28,13 +28,15 @@ own_plan (const Stocking *stocking, const CwWallTakeoff *wall)
 }
 
 static void
-add_share (const Stocking *stocking, const CwPanelPlan *plan, guint times)
+add_share (const Stocking *stocking, const CwPanelPlan *plan, guint first,
+           guint times)
 {
   CwPanelStock *stock = stocking->stock;
 
   if (plan->n_panels == 0)
     return;
-  g_array_append_vals (stock->shares, &(CwPanelShare) { plan, times }, 1);
+  g_array_append_vals (stock->shares, &(CwPanelShare) { plan, first, times },
+                       1);
   stock->n_whole += plan->n_whole * times;
   stock->n_sawn += plan->pieces->len * times;
   stock->n_panels += plan->n_panels * times;
@@ -67,8 +69,12 @@ static void
 add_own_shares (const Stocking *stocking, const Pool *pool)
 {
   for (guint i = 0; i < pool->walls->len; i++)
-    add_share (stocking, pool->own->pdata[i],
-               g_array_index (pool->walls, CwPanelWalls, i).n);
+    {
+      const CwPanelWalls *walls
+          = &g_array_index (pool->walls, CwPanelWalls, i);
+
+      add_share (stocking, pool->own->pdata[i], walls->first, walls->n);
+    }
 }
 
 static const CwPanelPlan *
@@ -105,7 +111,7 @@ close_pool (const Stocking *stocking, Pool *pool)
       g_ptr_array_add (stocking->stock->pools, plan);
     }
   if (plan && plan->n_panels <= pool->n_panels)
-    add_share (stocking, plan, 1);
+    add_share (stocking, plan, 0, 1);
   else
     add_own_shares (stocking, pool);
   g_array_set_size (pool->walls, 0);
@@ -250,7 +256,7 @@ fill_stock (const Stocking *stocking)
       const CwWallTakeoff *wall
           = g_array_index (stocking->walls, const CwWallTakeoff *, i);
 
-      add_share (stocking, own_plan (stocking, wall),
+      add_share (stocking, own_plan (stocking, wall), 0,
                  (guint) wall->wall->elevation->count);
     }
   stock->least = least_of_shares (stock);

@@ -32,11 +32,12 @@ CwWallTakeoff *cw_wall_takeoff_ref (const CwWallTakeoff *takeoff);
 void cw_wall_takeoff_unref (CwWallTakeoff *takeoff);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWallTakeoff, cw_wall_takeoff_unref)
 
-/* A plan, and how often it is carried out. */
+/* A plan, and how often it is carried out: for walls alike, one after the
+ * other. The copy of its pieces counts on from @first with each time. */
 typedef struct
 {
   const CwPanelPlan *plan;
-  guint times;
+  guint first, times;
 } CwPanelShare;
 
 /* The panels of one kind that the project uses. Where offcuts stay on the

@@ -67,14 +67,24 @@ check_wall (const CwWallTakeoff *wall, guint *n_pieces)
   *n_pieces += n_planned * (guint) wall->wall->elevation->count;
 }
 
-/* TRUE for a name that comes for the first time. */
-static gboolean
-is_new_name (GHashTable *names, const CwPanelPlan *plan,
-             const CwPanelPiece *piece)
+/* Aborts when a piece of a wall comes out of a second panel. */
+static void
+check_names (GHashTable *names, const CwPanelShare *share)
 {
-  return g_hash_table_add (
-      names, g_strdup_printf ("%p %u %u", plan->layouts->pdata[piece->wall],
-                              piece->copy, piece->piece));
+  const CwPanelPlan *plan = share->plan;
+
+  for (guint time = 0; time < share->times; time++)
+    for (guint i = 0; i < plan->pieces->len; i++)
+      {
+        const CwPanelPiece *piece
+            = &g_array_index (plan->pieces, CwPanelPiece, i);
+
+        g_assert_true (g_hash_table_add (
+            names,
+            g_strdup_printf ("%p %u %u", plan->layouts->pdata[piece->wall],
+                             share->first + time + piece->copy,
+                             piece->piece)));
+      }
 }
 
 /* Every piece of every wall is in one share, once for each wall alike. */
@@ -94,10 +104,7 @@ check_stock (const CwPanelStock *stock, guint *n_pieces)
       n_panels += share->plan->n_panels * share->times;
       *n_pieces += (share->plan->n_whole + share->plan->pieces->len)
                    * share->times;
-      for (guint j = 0; j < share->plan->pieces->len; j++)
-        g_assert_true (is_new_name (
-            names, share->plan,
-            &g_array_index (share->plan->pieces, CwPanelPiece, j)));
+      check_names (names, share);
     }
   g_assert_cmpuint (stock->n_panels, ==, n_panels);
   g_assert_cmpuint (stock->least, <=, stock->n_panels);
