@@ -28,18 +28,16 @@ own_plan (const Stocking *stocking, const CwWallTakeoff *wall)
 }
 
 static void
-add_share (const Stocking *stocking, const CwPanelPlan *plan, guint first,
-           guint times)
+add_share (const Stocking *stocking, const CwPanelShare *share)
 {
   CwPanelStock *stock = stocking->stock;
 
-  if (plan->n_panels == 0)
+  if (share->plan->n_panels == 0)
     return;
-  g_array_append_vals (stock->shares, &(CwPanelShare) { plan, first, times },
-                       1);
-  stock->n_whole += plan->n_whole * times;
-  stock->n_sawn += plan->pieces->len * times;
-  stock->n_panels += plan->n_panels * times;
+  g_array_append_vals (stock->shares, share, 1);
+  stock->n_whole += share->plan->n_whole * share->times;
+  stock->n_sawn += share->plan->pieces->len * share->times;
+  stock->n_panels += share->plan->n_panels * share->times;
 }
 
 /* The walls planned together, and as if each kept its offcuts. */
@@ -66,14 +64,16 @@ pool_clear (Pool *pool)
 }
 
 static void
-add_own_shares (const Stocking *stocking, const Pool *pool)
+add_own_shares (const Stocking *stocking, const Pool *pool, guint times)
 {
   for (guint i = 0; i < pool->walls->len; i++)
     {
       const CwPanelWalls *walls
           = &g_array_index (pool->walls, CwPanelWalls, i);
 
-      add_share (stocking, pool->own->pdata[i], walls->first, walls->n);
+      add_share (stocking, &(CwPanelShare) { pool->own->pdata[i],
+                                             walls->n * times, walls->first,
+                                             1 });
     }
 }
 
@@ -94,9 +94,10 @@ is_one_wall (const Pool *pool)
          && g_array_index (pool->walls, CwPanelWalls, 0).n == 1;
 }
 
-/* Empties the pool into the stock. FALSE when cancelled. */
+/* Empties the pool into the stock, for @times as many walls, where it holds
+ * @step of each. FALSE when cancelled. */
 static gboolean
-close_pool (const Stocking *stocking, Pool *pool)
+close_pool (const Stocking *stocking, Pool *pool, guint times, guint step)
 {
   CwPanelPlan *plan = NULL;
 
@@ -111,9 +112,9 @@ close_pool (const Stocking *stocking, Pool *pool)
       g_ptr_array_add (stocking->stock->pools, plan);
     }
   if (plan && plan->n_panels <= pool->n_panels)
-    add_share (stocking, plan, 0, 1);
+    add_share (stocking, &(CwPanelShare) { plan, times, 0, step });
   else
-    add_own_shares (stocking, pool);
+    add_own_shares (stocking, pool, times);
   g_array_set_size (pool->walls, 0);
   g_ptr_array_set_size (pool->own, 0);
   pool->n_sawn = pool->n_panels = 0;
@@ -132,8 +133,22 @@ pool_walls (Pool *pool, const CwWallTakeoff *wall, const CwPanelPlan *own,
   pool->n_panels += own->n_panels * n;
 }
 
-/* All the walls that the elevation stands for, some to a pool where they are
- * more than one pool holds. FALSE when cancelled. */
+/* Walls alike that fill pools by themselves: one is planned for all of them.
+ * FALSE when cancelled. */
+static gboolean
+repeat_pool (const Stocking *stocking, const CwWallTakeoff *wall,
+             guint at_once, guint times)
+{
+  Pool pool = pool_begin ();
+  gboolean is_done;
+
+  pool_walls (&pool, wall, own_plan (stocking, wall), 0, at_once);
+  is_done = close_pool (stocking, &pool, times, at_once);
+  pool_clear (&pool);
+  return is_done;
+}
+
+/* All the walls that the elevation stands for. FALSE when cancelled. */
 static gboolean
 pool_elevation (const Stocking *stocking, Pool *pool,
                 const CwWallTakeoff *wall)
@@ -141,16 +156,17 @@ pool_elevation (const Stocking *stocking, Pool *pool,
   const CwPanelPlan *own = own_plan (stocking, wall);
   const guint count = (guint) wall->wall->elevation->count;
   const guint at_once = MAX (1, MOST_POOLED / MAX (1, own->pieces->len));
+  const guint times = count > at_once ? count / at_once : 0;
+  const guint rest = count - times * at_once;
 
-  for (guint first = 0; first < count; first += at_once)
-    {
-      const guint n = MIN (at_once, count - first);
-
-      if (pool->n_sawn + own->pieces->len * n > MOST_POOLED
-          && !close_pool (stocking, pool))
-        return FALSE;
-      pool_walls (pool, wall, own, first, n);
-    }
+  if (times > 0 && !repeat_pool (stocking, wall, at_once, times))
+    return FALSE;
+  if (rest == 0)
+    return TRUE;
+  if (pool->n_sawn + own->pieces->len * rest > MOST_POOLED
+      && !close_pool (stocking, pool, 1, 0))
+    return FALSE;
+  pool_walls (pool, wall, own, times * at_once, rest);
   return TRUE;
 }
 
@@ -164,43 +180,53 @@ pool_all (const Stocking *stocking)
     is_done = pool_elevation (
         stocking, &pool,
         g_array_index (stocking->walls, const CwWallTakeoff *, i));
-  is_done = is_done && close_pool (stocking, &pool);
+  is_done = is_done && close_pool (stocking, &pool, 1, 0);
   pool_clear (&pool);
   return is_done;
+}
+
+static void
+add_sizes (GArray *sizes, const CwPanelShare *share, const CwCutRules *rules)
+{
+  for (guint i = 0; i < share->plan->blanks->len; i++)
+    {
+      const CwCutBlank *blank
+          = &g_array_index (share->plan->blanks, CwCutBlank, i);
+      const CwCutSize size
+          = { MIN (blank->width, rules->length) + rules->kerf,
+              MIN (blank->height, rules->height) + rules->kerf };
+
+      g_array_append_val (sizes, size);
+    }
 }
 
 /* The bound of plans that several pools make up: over all pieces at once. */
 static guint
 least_of_all (const Stocking *stocking, const CwCutRules *rules)
 {
-  GArray *sizes = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
-  guint least = stocking->stock->n_whole;
+  const CwPanelStock *stock = stocking->stock;
+  g_autoptr (GArray) sizes = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
+  g_autoptr (GArray) times = g_array_new (FALSE, FALSE, sizeof (guint));
 
-  for (guint i = 0; i < stocking->stock->shares->len; i++)
+  for (guint i = 0; i < stock->shares->len; i++)
     {
       const CwPanelShare *share
-          = &g_array_index (stocking->stock->shares, CwPanelShare, i);
+          = &g_array_index (stock->shares, CwPanelShare, i);
 
-      for (guint j = 0; j < share->times * share->plan->blanks->len; j++)
-        {
-          const CwCutBlank *blank
-              = &g_array_index (share->plan->blanks, CwCutBlank,
-                                j % share->plan->blanks->len);
-          const CwCutSize size
-              = { MIN (blank->width, rules->length) + rules->kerf,
-                  MIN (blank->height, rules->height) + rules->kerf };
-
-          g_array_append_val (sizes, size);
-        }
+      add_sizes (sizes, share, rules);
+      while (times->len < sizes->len)
+        g_array_append_val (times, share->times);
     }
-  least += cw_cut_bound (&g_array_index (sizes, CwCutSize, 0), sizes->len,
-                         (CwCutSize) { rules->length + rules->kerf,
-                                       rules->height + rules->kerf },
-                         rules->turn,
-                         stocking->stock->n_panels - stocking->stock->n_whole,
-                         stocking->effort);
-  g_array_unref (sizes);
-  return least;
+  const CwCutTask task
+      = { .blanks = (const CwCutSize *) sizes->data,
+          .times = (const guint *) times->data,
+          .n_blanks = sizes->len,
+          .panel = { rules->length + rules->kerf,
+                     rules->height + rules->kerf },
+          .turn = rules->turn,
+          .enough = stock->n_panels - stock->n_whole };
+
+  return stock->n_whole + cw_cut_bound (&task, stocking->effort);
 }
 
 static guint
@@ -218,17 +244,35 @@ least_of_shares (const CwPanelStock *stock)
   return least;
 }
 
+/* (nullable): the cuts of the first share that has any. */
+static const CwCutPlan *
+first_cuts (const GArray *shares)
+{
+  for (guint i = 0; i < shares->len; i++)
+    if (g_array_index (shares, CwPanelShare, i).plan->cut)
+      return g_array_index (shares, CwPanelShare, i).plan->cut;
+  return NULL;
+}
+
+static gboolean
+covers_all (const CwPanelPlan *plan, const CwPanelStock *stock)
+{
+  return plan->n_whole + plan->pieces->len == stock->n_whole + stock->n_sawn;
+}
+
+/* A plan that covers all pieces has the bound of all. */
 static guint
 least_of_pools (const Stocking *stocking)
 {
-  const GPtrArray *pools = stocking->stock->pools;
-  const CwPanelPlan *first = pools->len ? pools->pdata[0] : NULL;
+  const CwPanelStock *stock = stocking->stock;
+  const CwCutPlan *cuts = first_cuts (stock->shares);
 
-  if (first == NULL)
-    return least_of_shares (stocking->stock);
-  return pools->len == 1 || first->cut == NULL
-             ? first->least
-             : least_of_all (stocking, &first->cut->rules);
+  for (guint i = 0; i < stock->pools->len; i++)
+    if (covers_all (stock->pools->pdata[i], stock))
+      return ((const CwPanelPlan *) stock->pools->pdata[i])->least;
+  return cuts && stock->shares->len + stock->pools->len > 1
+             ? least_of_all (stocking, &cuts->rules)
+             : least_of_shares (stock);
 }
 
 static gboolean
@@ -256,8 +300,10 @@ fill_stock (const Stocking *stocking)
       const CwWallTakeoff *wall
           = g_array_index (stocking->walls, const CwWallTakeoff *, i);
 
-      add_share (stocking, own_plan (stocking, wall), 0,
-                 (guint) wall->wall->elevation->count);
+      add_share (stocking,
+                 &(CwPanelShare) { own_plan (stocking, wall),
+                                   (guint) wall->wall->elevation->count, 0,
+                                   1 });
     }
   stock->least = least_of_shares (stock);
   return TRUE;

@@ -33,11 +33,11 @@ void cw_wall_takeoff_unref (CwWallTakeoff *takeoff);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWallTakeoff, cw_wall_takeoff_unref)
 
 /* A plan, and how often it is carried out: for walls alike, one after the
- * other. The copy of its pieces counts on from @first with each time. */
+ * other. The copies of its pieces count on from @first, by @step each time. */
 typedef struct
 {
   const CwPanelPlan *plan;
-  guint first, times;
+  guint times, first, step;
 } CwPanelShare;
 
 /* The panels of one kind that the project uses. Where offcuts stay on the

@@ -236,7 +236,7 @@ tables_fill (Tables *tables, const CwLength *widths, const CwLength *heights,
 static guint
 panels_of_weight (double sum)
 {
-  return (guint) ceil (sum - 1e-6);
+  return (guint) ceil (sum - 1e-6 - 1e-12 * sum);
 }
 
 static guint
@@ -252,7 +252,7 @@ greatest_bound (const Tables *tables, guint enough)
 static int
 compare_sizes (gconstpointer a, gconstpointer b)
 {
-  const CwCutSize *first = a, *second = b;
+  const CwCutSize *first = a, *second = b;   /* each begins a Needed too */
   if (first->width != second->width)
     return first->width < second->width ? -1 : 1;
   return (first->height > second->height) - (first->height < second->height);
@@ -266,26 +266,43 @@ typedef struct
   guint *counts;
 } Sizes;
 
-static void
-sizes_collect (Sizes *sizes, const CwCutSize *blanks, guint n_blanks)
+/* A blank and how often it is needed. */
+typedef struct
 {
-  CwCutSize *sorted = g_memdup2 (blanks, n_blanks * sizeof (CwCutSize));
-  qsort (sorted, n_blanks, sizeof (CwCutSize), compare_sizes);
+  CwCutSize size;
+  guint times;
+} Needed;
+
+/* The blanks sorted by size; (transfer full). */
+static Needed *
+sort_needed (const CwCutTask *task)
+{
+  Needed *needed = g_new (Needed, task->n_blanks);
+  for (guint i = 0; i < task->n_blanks; i++)
+    needed[i] = (Needed) { task->blanks[i], task->times ? task->times[i] : 1 };
+  qsort (needed, task->n_blanks, sizeof (Needed), compare_sizes);
+  return needed;
+}
+
+static void
+sizes_collect (Sizes *sizes, const CwCutTask *task)
+{
+  Needed *needed = sort_needed (task);
   sizes->n = 0;
-  sizes->widths = g_new (CwLength, n_blanks);
-  sizes->heights = g_new (CwLength, n_blanks);
-  sizes->counts = g_new (guint, n_blanks);
-  for (guint i = 0; i < n_blanks; i++)
+  sizes->widths = g_new (CwLength, task->n_blanks);
+  sizes->heights = g_new (CwLength, task->n_blanks);
+  sizes->counts = g_new (guint, task->n_blanks);
+  for (guint i = 0; i < task->n_blanks; i++)
     {
-      if (i == 0 || compare_sizes (&sorted[i - 1], &sorted[i]) != 0)
+      if (i == 0 || compare_sizes (&needed[i - 1], &needed[i]) != 0)
         {
-          sizes->widths[sizes->n] = sorted[i].width;
-          sizes->heights[sizes->n] = sorted[i].height;
+          sizes->widths[sizes->n] = needed[i].size.width;
+          sizes->heights[sizes->n] = needed[i].size.height;
           sizes->counts[sizes->n++] = 0;
         }
-      sizes->counts[sizes->n - 1]++;
+      sizes->counts[sizes->n - 1] += needed[i].times;
     }
-  g_free (sorted);
+  g_free (needed);
 }
 
 static void
@@ -297,18 +314,18 @@ sizes_clear (Sizes *sizes)
 }
 
 guint
-cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
-              gboolean turn, guint enough, CwCutEffort effort)
+cw_cut_bound (const CwCutTask *task, CwCutEffort effort)
 {
-  if (n_blanks == 0)
+  if (task->n_blanks == 0)
     return 0;
   Sizes sizes;
-  sizes_collect (&sizes, blanks, n_blanks);
+  sizes_collect (&sizes, task);
 
-  Tables tables = { .n = sizes.n, .counts = sizes.counts, .turn = turn };
-  tables_fill (&tables, sizes.widths, sizes.heights, panel,
+  Tables tables
+      = { .n = sizes.n, .counts = sizes.counts, .turn = task->turn };
+  tables_fill (&tables, sizes.widths, sizes.heights, task->panel,
                n_thresholds_for (effort, sizes.n));
-  const guint bound = greatest_bound (&tables, enough);
+  const guint bound = greatest_bound (&tables, task->enough);
   tables_clear (&tables);
   sizes_clear (&sizes);
   return bound;

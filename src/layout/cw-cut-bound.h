@@ -9,10 +9,19 @@
 
 G_BEGIN_DECLS
 
+/* What is to be bounded. */
+typedef struct
+{
+  const CwCutSize *blanks;   /* with the kerf added */
+  const guint *times;        /* (nullable): how often each is needed */
+  guint n_blanks;
+  CwCutSize panel;
+  gboolean turn;             /* blanks may lie across the panel */
+  guint enough;              /* panels of a known plan: no bound is above it */
+} CwCutTask;
+
 /*
  * cw_cut_bound:
- * @blanks: sizes with the kerf added
- * @enough: of a plan that there is; at this bound it stops looking
  * @effort: how many functions are tried: the more, the closer the bound
  *
  * The greatest of the bounds that pairs of dual feasible functions give, one
@@ -23,7 +32,6 @@ G_BEGIN_DECLS
  *
  * Returns: a number of panels that no plan can go below
  */
-guint cw_cut_bound (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
-                    gboolean turn, guint enough, CwCutEffort effort);
+guint cw_cut_bound (const CwCutTask *task, CwCutEffort effort);
 
 G_END_DECLS

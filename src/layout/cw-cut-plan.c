@@ -100,8 +100,12 @@ plan_group (const Planning *planning, const Group *group, guint number)
   g_autoptr (CwCutSearch) search = cw_cut_search_new (
       sizes, group->sizes->len, panel, rules->turn, SEED);
   const guint least = cw_cut_bound (
-      sizes, group->sizes->len, panel, rules->turn,
-      cw_cut_search_n_panels (search), planning->effort);
+      &(CwCutTask) { .blanks = sizes,
+                     .n_blanks = group->sizes->len,
+                     .panel = panel,
+                     .turn = rules->turn,
+                     .enough = cw_cut_search_n_panels (search) },
+      planning->effort);
 
   if (group->sizes->len <= MOST_BLANKS_FOR_SEARCH)
     search_on (planning, search, group->sizes->len, least);

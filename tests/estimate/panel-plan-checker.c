@@ -82,7 +82,8 @@ check_names (GHashTable *names, const CwPanelShare *share)
         g_assert_true (g_hash_table_add (
             names,
             g_strdup_printf ("%p %u %u", plan->layouts->pdata[piece->wall],
-                             share->first + time + piece->copy,
+                             share->first + time * share->step
+                                 + piece->copy,
                              piece->piece)));
       }
 }

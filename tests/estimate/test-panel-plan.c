@@ -278,6 +278,22 @@ test_many_walls (void)
                   stock->n_panels, stock->least, own->n_panels);
 }
 
+/* As many walls alike as an elevation can stand for: two pieces of 1198 mm to
+ * a panel, 1198 + 4 + 1198 = 2400. */
+static void
+test_walls_alike (void)
+{
+  g_autoptr (CwTakeoff) even = settled_of ("3.601x0.6 *100000", "");
+  g_autoptr (CwTakeoff) odd
+      = settled_of ("3.601x0.6 *99999; 3.601x0.6 *2; 2.4x0.6", "");
+
+  g_assert_cmpuint (panels_used (even), ==, 150000);
+  g_assert_cmpuint (panels_needed (even), ==, 150000);
+  g_assert_cmpuint (panels_used (odd), ==, 100001 + 50001 + 1);
+  g_assert_cmpuint (panels_needed (odd), ==, 100001 + 50001 + 1);
+  check_panel_plans (odd);
+}
+
 /* Some metres with millimetres. */
 static double
 random_metres (GRand *random, double from, double to)
@@ -404,6 +420,7 @@ main (int argc, char *argv[])
   ADD ("cuts-taken-over", test_cuts_taken_over);
   ADD ("improving-cancelled", test_improving_cancelled);
   ADD ("many-walls", test_many_walls);
+  ADD ("walls-alike", test_walls_alike);
   ADD ("random-projects", test_random_projects);
   return g_test_run ();
 }
