@@ -10,6 +10,10 @@
 /* Shorter white stretches are not looked at, pixels. */
 #define RUN_LEAST 200
 
+/* How often, and how long apart, the page is looked for. */
+#define LOOKS 20
+#define LOOK_PAUSE_US 500000
+
 /* White lines of the same place and length: perhaps a page's margins. */
 typedef struct
 {
@@ -74,8 +78,8 @@ largest_of_shape (const GArray *areas, double shape)
   return best;
 }
 
-CwSheetPlace
-cw_desk_find_sheet (CwDesk *desk, double page_width, double page_height)
+static gboolean
+look_for_sheet (CwDesk *desk, double shape, Area *found)
 {
   g_autoptr (GArray) areas = g_array_new (FALSE, FALSE, sizeof (Area));
   cairo_surface_t *screen = cw_desk_look (desk);
@@ -84,13 +88,26 @@ cw_desk_find_sheet (CwDesk *desk, double page_width, double page_height)
     add_runs_of_line (areas, screen, y);
   cairo_surface_destroy (screen);
 
-  const Area *page = largest_of_shape (areas, page_width / page_height);
-  if (page == NULL)
+  const Area *page = largest_of_shape (areas, shape);
+  if (page)
+    *found = *page;
+  return page != NULL;
+}
+
+/* On a busy machine the page may be slow to come. */
+CwSheetPlace
+cw_desk_find_sheet (CwDesk *desk, double page_width, double page_height)
+{
+  Area page;
+  for (int i = 0; i < LOOKS; i++)
     {
-      cw_desk_keep_picture (desk, "no-sheet");
-      g_error ("no white area of the page's shape is on the screen");
+      if (look_for_sheet (desk, page_width / page_height, &page))
+        return (CwSheetPlace){ page.first, page.top,
+                               page.length / page_width };
+      g_usleep (LOOK_PAUSE_US);
     }
-  return (CwSheetPlace){ page->first, page->top, page->length / page_width };
+  cw_desk_keep_picture (desk, "no-sheet");
+  g_error ("no white area of the page's shape is on the screen");
 }
 
 void
