@@ -55,6 +55,24 @@ new_row (const CwCheck *check, const CwProject *project)
   return row;
 }
 
+/* A wall that is about to be drawn says so in the list of walls. */
+static guint
+add_rows (CwCheckList *list, const CwTakeoff *takeoff)
+{
+  guint n = 0;
+  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff);
+  for (guint i = 0; i < checks->len; i++)
+    {
+      const CwCheck *check = checks->pdata[i];
+      if (check->awaits_drawing)
+        continue;
+      gtk_list_box_append (GTK_LIST_BOX (list->box),
+                           new_row (check, takeoff->project));
+      n++;
+    }
+  return n;
+}
+
 static void
 refresh (CwCheckList *list)
 {
@@ -62,11 +80,8 @@ refresh (CwCheckList *list)
   GtkWidget *row;
   while ((row = gtk_widget_get_first_child (list->box)))
     gtk_list_box_remove (GTK_LIST_BOX (list->box), row);
-  g_autoptr (GPtrArray) checks = takeoff ? cw_checks_find (takeoff) : NULL;
-  gtk_widget_set_visible (GTK_WIDGET (list), checks && checks->len > 0);
-  for (guint i = 0; checks && i < checks->len; i++)
-    gtk_list_box_append (GTK_LIST_BOX (list->box),
-                         new_row (checks->pdata[i], takeoff->project));
+  gtk_widget_set_visible (GTK_WIDGET (list),
+                          takeoff && add_rows (list, takeoff) > 0);
 }
 
 static void

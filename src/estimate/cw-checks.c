@@ -13,7 +13,7 @@ check_free (CwCheck *check)
   g_free (check);
 }
 
-static void
+static CwCheck *
 add (GPtrArray *checks, const char *elevation_id, guint n_places, char *text)
 {
   CwCheck *check = g_new0 (CwCheck, 1);
@@ -21,6 +21,7 @@ add (GPtrArray *checks, const char *elevation_id, guint n_places, char *text)
   check->n_places = n_places;
   check->text = text;
   g_ptr_array_add (checks, check);
+  return check;
 }
 
 static void
@@ -33,20 +34,25 @@ check_layout (GPtrArray *checks, const CwLayout *layout)
     if (n_places[kind] > 0)
       add (checks, layout->wall->elevation->id,
            kind <= CW_TROUBLE_TOO_MANY ? 0 : n_places[kind],
-           g_strdup (_(cw_trouble_text ((CwTroubleKind) kind))));
+           g_strdup (_ (cw_trouble_text ((CwTroubleKind) kind))));
 }
 
 static void
 check_wall (GPtrArray *checks, const CwWallTakeoff *takeoff)
 {
   const CwWall *wall = takeoff->wall;
-  if (wall->elevation->outline && !wall->outline)
+  if (!wall->elevation->outline)
     add (checks, wall->elevation->id, 0,
-         g_strdup (_("Its outline crosses itself or has a side of no length, "
+         g_strdup (_ ("It has no outline, so nothing of it is counted. Draw "
+                     "one.")))
+        ->awaits_drawing = TRUE;
+  else if (!wall->outline)
+    add (checks, wall->elevation->id, 0,
+         g_strdup (_ ("Its outline crosses itself or has a side of no length, "
                      "so nothing of it is counted. Move its corners.")));
-  else if (wall->outline && !wall->buildup)
+  else if (!wall->buildup)
     add (checks, wall->elevation->id, 0,
-         g_strdup (_("It names no buildup, so no panels and no materials are "
+         g_strdup (_ ("It names no buildup, so no panels and no materials are "
                      "counted. Choose one.")));
   check_layout (checks, takeoff->layout);
 }
@@ -56,7 +62,7 @@ check_sheet (GPtrArray *checks, const CwSheet *sheet)
 {
   if (!sheet->scale)
     add (checks, NULL, 0,
-         g_strdup_printf (_("Sheet %s has no scale, so nothing traced on it "
+         g_strdup_printf (_ ("Sheet %s has no scale, so nothing traced on it "
                             "is true yet. Set its scale."),
                           sheet->name));
 }

@@ -13,6 +13,7 @@ typedef struct
 {
   char *elevation_id;     /* (nullable): of the project as a whole */
   guint n_places;         /* 0: the whole of it */
+  gboolean awaits_drawing;/* a wall that nothing was drawn of yet */
   char *text;             /* a sentence */
 } CwCheck;
 
