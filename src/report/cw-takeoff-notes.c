@@ -5,6 +5,7 @@
  */
 #include <string.h>
 
+#include "cw-checks.h"
 #include "cw-i18n.h"
 #include "cw-takeoff-papers.h"
 
@@ -86,6 +87,24 @@ add_wall_warnings (const CwPapers *papers, const CwWallTakeoff *wall)
     add_trouble (papers, wall, kind);
 }
 
+/* What concerns no one elevation, such as a sheet without a scale. Returns:
+ * how many there are */
+static guint
+add_project_warnings (const CwPapers *papers)
+{
+  guint n = 0;
+  g_autoptr (GPtrArray) checks = cw_checks_find (papers->takeoff);
+  for (guint i = 0; i < checks->len; i++)
+    {
+      const CwCheck *check = checks->pdata[i];
+      if (check->elevation_id)
+        continue;
+      cw_page_add_item (papers->pages, "!", check->text);
+      n++;
+    }
+  return n;
+}
+
 void
 cw_papers_add_warnings (const CwPapers *papers)
 {
@@ -94,10 +113,11 @@ cw_papers_add_warnings (const CwPapers *papers)
   for (guint i = 0; i < walls->len; i++)
     any = any || has_warnings (walls->pdata[i]);
   add_heading (papers, _("To be looked at"));
+  const guint n = add_project_warnings (papers);
   if (walls->len == 0)
     cw_page_add_text (papers->pages, CW_TYPE_BODY,
                       _("The project has no elevation yet."));
-  else if (!any)
+  else if (!any && n == 0)
     cw_page_add_text (papers->pages, CW_TYPE_BODY,
                       _("The setting out keeps all of its rules on every "
                         "elevation."));

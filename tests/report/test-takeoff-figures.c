@@ -202,10 +202,36 @@ test_pieces (void)
     }
 }
 
+/* What was traced on a sheet without a scale has no true figures: the paper
+ * must not keep that to itself. */
+static void
+test_sheet_without_scale (void)
+{
+  const PaperHouse house = { .units = CW_UNITS_METRIC, .n_elevations = 1 };
+  g_autoptr (CwTakeoff) sound = paper_house_takeoff (&house);
+  g_autoptr (CwNode) sheet = cw_node_new (&cw_sheet_type);
+  cw_node_put_text (sheet, "id", "s1");
+  cw_node_put_text (sheet, "name", "A-201");
+  g_autoptr (CwNode) project = cw_node_copy (&sound->project->node);
+  g_autoptr (CwList) sheets = cw_list_new (&sheet, 1);
+  cw_node_set_list (project, CW_PROJECT_SHEETS, sheets);
+  g_autoptr (CwTakeoff) takeoff
+      = cw_takeoff_new ((const CwProject *)project, NULL, NULL);
+
+  g_autoptr (PaperDocument) before = paper_read (sound);
+  g_autoptr (PaperDocument) after = paper_read (takeoff);
+  g_autofree char *without = paper_text (before, 0, 2);
+  g_autofree char *with = paper_text (after, 0, 2);
+  g_assert_null (strstr (without, "has no scale"));
+  g_assert_nonnull (strstr (with, "Sheet A-201 has no scale"));
+}
+
 int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  g_test_add_func ("/report/takeoff/figures/sheet-without-scale",
+                   test_sheet_without_scale);
   g_test_add_func ("/report/takeoff/figures/metric", test_metric);
   g_test_add_func ("/report/takeoff/figures/us", test_us);
   g_test_add_func ("/report/takeoff/figures/comma", test_comma);
