@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <stdlib.h>
 #include <string.h>
 
 #include "cw-batch.h"
@@ -41,11 +40,8 @@ check_wish (const char *option, const char *wish, guint n_projects)
 static char *
 true_path (const char *path)
 {
-  g_autofree char *full = g_canonicalize_filename (path, NULL);
-  char *real = realpath (full, NULL);
-  char *copy = g_strdup (real ? real : full);
-  free (real);
-  return copy;
+  char *real = cw_batch_real_path (path);
+  return real ? real : g_canonicalize_filename (path, NULL);
 }
 
 /* Notes that @path is taken by @what. (transfer full): why it cannot be */

@@ -27,13 +27,11 @@ write_to_output (const char *data, gsize size)
   return FALSE;
 }
 
-/* Where a file of that name is, links followed; the name itself when there is
- * none yet. */
-static char *
-real_path (const char *path)
+char *
+cw_batch_real_path (const char *path)
 {
   char *real = realpath (path, NULL);
-  char *copy = g_strdup (real ? real : path);
+  char *copy = g_strdup (real);
   free (real);
   return copy;
 }
@@ -68,8 +66,8 @@ cw_batch_write (const char *path, const char *data, gsize size)
   if (is_special (path))
     return write_through (path, data, size);
   g_autoptr (GError) error = NULL;
-  g_autofree char *real = real_path (path);
-  if (g_file_set_contents_full (real, data, (gssize)size,
+  g_autofree char *real = cw_batch_real_path (path);
+  if (g_file_set_contents_full (real ? real : path, data, (gssize)size,
                                 G_FILE_SET_CONTENTS_CONSISTENT, 0666, &error))
     return TRUE;
   cw_batch_print_error (path, error);

@@ -48,6 +48,10 @@ GPtrArray *cw_batch_warnings (const CwTakeoff *takeoff, GBytes *bytes);
 /* "PATH:LINE: sentence" on standard error. */
 void cw_batch_print_error (const char *path, const GError *error);
 
+/* Where the file of that name really is, links followed; NULL when there is
+ * none. (transfer full) (nullable) */
+char *cw_batch_real_path (const char *path);
+
 /* Writes a file, whole or not at all as other programs may be reading it; a
  * link's target, not the link; a pipe or device as it is; or for "-" to
  * standard output. Returns: FALSE after the error was printed */
