@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "takeoff-run.h"
 
-#include <glib/gstdio.h>
+#include "cw-folder-remove.h"
 
 char *
 takeoff_folder_new (void)
@@ -12,26 +12,10 @@ takeoff_folder_new (void)
   return folder;
 }
 
-static void
-remove_content (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  g_assert_nonnull (dir);
-  const char *name;
-  while ((name = g_dir_read_name (dir)))
-    {
-      g_autofree char *path = g_build_filename (folder, name, NULL);
-      if (g_file_test (path, G_FILE_TEST_IS_DIR))
-        remove_content (path);
-      g_assert_cmpint (g_remove (path), ==, 0);
-    }
-}
-
 void
 takeoff_folder_free (char *folder)
 {
-  remove_content (folder);
-  g_assert_cmpint (g_rmdir (folder), ==, 0);
+  g_assert_true (cw_folder_remove (folder));
   g_free (folder);
 }
 

@@ -8,6 +8,7 @@
 #include <sys/prctl.h>
 
 #include "cw-desk-private.h"
+#include "cw-folder-remove.h"
 
 #define PATIENCE_SECONDS 20
 
@@ -139,22 +140,6 @@ end_process (GSubprocess **process)
   g_clear_object (process);
 }
 
-static void
-remove_folder (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  const char *name;
-  while (dir && (name = g_dir_read_name (dir)))
-    {
-      g_autofree char *path = g_build_filename (folder, name, NULL);
-      if (g_file_test (path, G_FILE_TEST_IS_DIR))
-        remove_folder (path);
-      else
-        g_unlink (path);
-    }
-  g_rmdir (folder);
-}
-
 void
 cw_desk_free (CwDesk *desk)
 {
@@ -163,7 +148,7 @@ cw_desk_free (CwDesk *desk)
   end_process (&desk->program);
   end_process (&desk->manager);
   end_process (&desk->screen);
-  remove_folder (desk->folder);
+  cw_folder_remove (desk->folder);
   g_free (desk->folder);
   g_free (desk->home);
   g_free (desk->display);

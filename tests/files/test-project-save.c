@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "cw-folder-remove.h"
 #include "project-cases.h"
 
 typedef struct
@@ -43,26 +44,9 @@ set_up (Fixture *fixture, gconstpointer data)
 }
 
 static void
-remove_all (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-  const char *name;
-  while ((name = g_dir_read_name (dir)))
-    {
-      g_autofree char *path = g_build_filename (folder, name, NULL);
-      if (g_file_test (path, G_FILE_TEST_IS_DIR)
-          && !g_file_test (path, G_FILE_TEST_IS_SYMLINK))
-        remove_all (path);
-      else
-        g_assert_cmpint (g_unlink (path), ==, 0);
-    }
-  g_assert_cmpint (g_rmdir (folder), ==, 0);
-}
-
-static void
 tear_down (Fixture *fixture, gconstpointer data)
 {
-  remove_all (fixture->folder);
+  g_assert_true (cw_folder_remove (fixture->folder));
   g_free (fixture->folder);
   g_free (fixture->path);
   g_object_unref (fixture->file);
