@@ -89,13 +89,13 @@ typedef struct
   double gain;
 } Place;
 
+/* Looks at one free node for a blank that fits there. */
 static inline void
-weigh_place (const CwCutSearch *search, guint tree, gint32 at,
-             const CwCutNode *node, CwLength width, CwLength height,
-             gboolean turned, double now, Place *best)
+weigh_place (const CwCutSearch *search, guint tree, gint32 at, double now,
+             CwLength width, CwLength height, gboolean turned, Place *best)
 {
-  if (width > node->width || height > node->height)
-    return;
+  const CwCutTree *panel = g_ptr_array_index (search->trees, tree);
+  const CwCutNode *node = &panel->nodes[at];
   const CwLength rest_width = node->width - width;
   const CwLength rest_height = node->height - height;
   const double across = worth (search, rest_width, node->height)
@@ -110,24 +110,52 @@ weigh_place (const CwCutSearch *search, guint tree, gint32 at,
                       gain };
 }
 
+static inline gboolean
+fits (CwLength width, CwLength height, CwLength node_width,
+      CwLength node_height)
+{
+  return width <= node_width && height <= node_height;
+}
+
+static inline gboolean
+has_room (const CwCutSearch *search, const CwCutTree *tree,
+          const Blank *blank)
+{
+  return fits (blank->width, blank->height, tree->most_width,
+               tree->most_height)
+         || (search->turn
+             && fits (blank->height, blank->width, tree->most_width,
+                      tree->most_height));
+}
+
 #define BLINK 0.01
 
 static void
 weigh_tree (CwCutSearch *search, guint index, const Blank *blank, Place *best)
 {
   const CwCutTree *tree = g_ptr_array_index (search->trees, index);
+  search->weighed++;
+  if (!has_room (search, tree, blank))
+    return;
   search->weighed += tree->n_free;
   for (gint32 i = 0; i < tree->n_free; i++)
     {
-      const CwCutNode *node = &tree->nodes[tree->free[i]];
-      if (cw_random_unit (&search->random) < BLINK)
+      const gint32 at = tree->free[i];
+      const CwCutNode *node = &tree->nodes[at];
+      const gboolean straight
+          = fits (blank->width, blank->height, node->width, node->height);
+      const gboolean turned
+          = search->turn
+            && fits (blank->height, blank->width, node->width, node->height);
+      if ((!straight && !turned) || cw_random_unit (&search->random) < BLINK)
         continue;
       const double now = worth (search, node->width, node->height);
-      weigh_place (search, index, tree->free[i], node, blank->width,
-                   blank->height, FALSE, now, best);
-      if (search->turn)
-        weigh_place (search, index, tree->free[i], node, blank->height,
-                     blank->width, TRUE, now, best);
+      if (straight)
+        weigh_place (search, index, at, now, blank->width, blank->height,
+                     FALSE, best);
+      if (turned)
+        weigh_place (search, index, at, now, blank->height, blank->width,
+                     TRUE, best);
     }
 }
 
@@ -170,13 +198,32 @@ typedef struct
   gint32 blank;
 } Turn;
 
+static inline gboolean
+is_before (const Turn *first, const Turn *second)
+{
+  if (first->key > second->key)
+    return TRUE;
+  return !(first->key < second->key) && first->blank < second->blank;
+}
+
 static int
 compare_turns (gconstpointer a, gconstpointer b)
 {
-  const Turn *first = a, *second = b;
-  if (first->key < second->key)
-    return 1;
-  return first->key > second->key ? -1 : first->blank - second->blank;
+  return is_before (a, b) ? -1 : 1;
+}
+
+/* A round has a few turns only: faster than what sorts thousands. */
+static void
+sort_few_turns (Turn *turns, guint n)
+{
+  for (guint i = 1; i < n; i++)
+    {
+      const Turn turn = turns[i];
+      guint at = i;
+      for (; at > 0 && is_before (&turn, &turns[at - 1]); at--)
+        turns[at] = turns[at - 1];
+      turns[at] = turn;
+    }
 }
 
 /* In which order blanks are put back: mostly the large ones first. */
@@ -211,7 +258,7 @@ put_back (CwCutSearch *search)
       turns[i].blank = g_array_index (search->out, gint32, i);
       turns[i].key = turn_key (search, way, &search->blanks[turns[i].blank]);
     }
-  qsort (turns, n, sizeof (Turn), compare_turns);
+  sort_few_turns (turns, n);
 
   g_array_set_size (search->out, 0);
   for (guint i = 0; i < n; i++)

@@ -14,6 +14,8 @@ cw_cut_tree_init (CwCutTree *tree, CwLength width, CwLength height)
   tree->n_free_allocated = 4;
   tree->free = g_new (gint32, tree->n_free_allocated);
   tree->free[tree->n_free++] = 0;
+  tree->most_width = width;
+  tree->most_height = height;
 }
 
 void
@@ -48,6 +50,20 @@ cw_cut_tree_copy (CwCutTree *to, const CwCutTree *from)
   to->unused = from->unused;
   to->n_blanks = from->n_blanks;
   to->n_free = from->n_free;
+  to->most_width = from->most_width;
+  to->most_height = from->most_height;
+}
+
+static void
+measure_room (CwCutTree *tree)
+{
+  tree->most_width = tree->most_height = 0;
+  for (gint32 i = 0; i < tree->n_free; i++)
+    {
+      const CwCutNode *node = &tree->nodes[tree->free[i]];
+      tree->most_width = MAX (tree->most_width, node->width);
+      tree->most_height = MAX (tree->most_height, node->height);
+    }
 }
 
 static void
@@ -176,6 +192,7 @@ cw_cut_tree_place (CwCutTree *tree, gint32 at, gint32 blank, CwLength width,
   tree->nodes[part].blank = blank;
   tree->nodes[part].turned = (gint16) turned;
   tree->n_blanks++;
+  measure_room (tree);
   return part;
 }
 
@@ -237,14 +254,11 @@ is_only_child (const CwCutTree *tree, gint32 at)
          && tree->nodes[at].next < 0;
 }
 
-void
-cw_cut_tree_remove (CwCutTree *tree, gint32 at, GArray *blanks)
+/* Joins the free node @at with what is free beside it, as far up as nothing
+ * else is left. */
+static void
+join_free (CwCutTree *tree, gint32 at)
 {
-  if (tree->nodes[at].kind == CW_CUT_NODE_FREE)
-    return;
-  empty_node (tree, at, blanks);
-  become_free (tree, at);
-
   while (tree->nodes[at].parent >= 0)
     {
       const gint32 parent = tree->nodes[at].parent;
@@ -257,4 +271,15 @@ cw_cut_tree_remove (CwCutTree *tree, gint32 at, GArray *blanks)
       become_free (tree, parent);
       at = parent;
     }
+}
+
+void
+cw_cut_tree_remove (CwCutTree *tree, gint32 at, GArray *blanks)
+{
+  if (tree->nodes[at].kind == CW_CUT_NODE_FREE)
+    return;
+  empty_node (tree, at, blanks);
+  become_free (tree, at);
+  join_free (tree, at);
+  measure_room (tree);
 }

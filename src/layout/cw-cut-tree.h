@@ -51,6 +51,7 @@ typedef struct
   gint32 n_free;
   gint32 *free;                 /* places of the free nodes */
   gint32 n_free_allocated;
+  CwLength most_width, most_height;   /* of the free nodes, each by itself */
 } CwCutTree;
 
 void cw_cut_tree_init (CwCutTree *tree, CwLength width, CwLength height);
