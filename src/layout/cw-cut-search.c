@@ -31,6 +31,10 @@ struct CwCutSearch
   guint64 weighed;           /* places looked at: the measure of effort */
 
   GPtrArray *best;           /* CwCutTree: the best whole plan */
+
+  CwCutCover *cover;         /* (nullable): where good panels are kept */
+  guint kind, most_patterns;
+  guint64 cost;
 };
 
 static void
@@ -320,6 +324,26 @@ forget_touched (CwCutSearch *search)
   search->n_touched = 0;
 }
 
+static void
+offer (CwCutSearch *search, const CwCutTree *tree)
+{
+  if (tree->n_blanks > 0
+      && cw_cut_cover_n_patterns (search->cover) < search->most_patterns)
+    cw_cut_cover_add (search->cover, tree, search->kind, search->cost);
+}
+
+/* In a state with few blanks left over the panels are well filled. */
+#define FEW_LEFT_OVER 1
+
+static void
+offer_touched (CwCutSearch *search)
+{
+  if (!search->cover || search->out->len > FEW_LEFT_OVER)
+    return;
+  for (guint i = 0; i < search->n_touched; i++)
+    offer (search, g_ptr_array_index (search->trees, search->touched[i]));
+}
+
 /* Found by trial on the published instances of tests/bench/bench-cutting.c;
  * twice or half of each makes little difference. */
 #define AVERAGE_TAKEN 8
@@ -348,6 +372,8 @@ round_once (CwCutSearch *search)
    * how much worse it is. */
   if (change > -search->heat * log (1 - cw_random_unit (&search->random)))
     give_up (search);
+  else
+    offer_touched (search);
   forget_touched (search);
 }
 
@@ -432,6 +458,18 @@ cw_cut_search_free (CwCutSearch *search)
   g_free (search->is_touched);
   g_free (search->blanks);
   g_free (search);
+}
+
+void
+cw_cut_search_collect (CwCutSearch *search, CwCutCover *cover, guint kind,
+                       guint64 cost, guint most)
+{
+  search->cover = cover;
+  search->kind = kind;
+  search->cost = cost;
+  search->most_patterns = most;
+  for (guint i = 0; cover && i < search->best->len; i++)
+    offer (search, g_ptr_array_index (search->best, i));
 }
 
 /* Gives up the panel with the least on it. */

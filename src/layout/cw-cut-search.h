@@ -12,16 +12,10 @@
  */
 #pragma once
 
-#include "cw-cut-tree.h"
+#include "cw-cut-cover.h"
 #include "cw-random.h"
 
 G_BEGIN_DECLS
-
-/* Sizes with the kerf added, see cw-cut-tree.h. */
-typedef struct
-{
-  CwLength width, height;
-} CwCutSize;
 
 typedef struct CwCutSearch CwCutSearch;
 
@@ -40,6 +34,19 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwCutSearch, cw_cut_search_free)
 /* Looks at about @effort places for a plan of fewer panels than the best so
  * far, but never fewer than @least. TRUE as soon as one is found. */
 gboolean cw_cut_search_run (CwCutSearch *search, guint least, guint64 effort);
+
+/*
+ * cw_cut_search_collect:
+ * @cover: (nullable): for blanks numbered like those of the search; must
+ *   outlive its runs
+ * @kind, @cost: of the panels, as for cw_cut_cover_add()
+ * @most: the store is not filled further than to so many patterns
+ *
+ * From now on the panels of states that come near to a plan are offered to
+ * @cover, those of the best plan at once.
+ */
+void cw_cut_search_collect (CwCutSearch *search, CwCutCover *cover,
+                            guint kind, guint64 cost, guint most);
 
 /* Places looked at since the start. */
 guint64 cw_cut_search_weighed (const CwCutSearch *search);

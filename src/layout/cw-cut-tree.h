@@ -24,6 +24,12 @@
 
 G_BEGIN_DECLS
 
+/* Of a blank or a panel, with the kerf added. */
+typedef struct
+{
+  CwLength width, height;
+} CwCutSize;
+
 typedef enum
 {
   CW_CUT_NODE_FREE,
