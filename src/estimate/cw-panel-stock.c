@@ -226,7 +226,7 @@ least_of_all (const Stocking *stocking, const CwCutRules *rules)
           .turn = rules->turn,
           .enough = stock->n_panels - stock->n_whole };
 
-  return stock->n_whole + cw_cut_bound (&task, stocking->effort);
+  return stock->n_whole + cw_cut_bound (&task, stocking->effort, stocking->cancellable);
 }
 
 static guint

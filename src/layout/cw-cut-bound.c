@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "cw-cut-lp-bound.h"
+
 /*
  * A dual feasible function maps sizes, as shares of the panel, so that sizes
  * that fit beside each other still do after it. Three families are used:
@@ -249,84 +251,48 @@ greatest_bound (const Tables *tables, guint enough)
   return most;
 }
 
-static int
-compare_sizes (gconstpointer a, gconstpointer b)
+static CwLength *
+list_lengths (const CwCutSizes *sizes, gboolean heights)
 {
-  const CwCutSize *first = a, *second = b;   /* each begins a Needed too */
-  if (first->width != second->width)
-    return first->width < second->width ? -1 : 1;
-  return (first->height > second->height) - (first->height < second->height);
+  CwLength *lengths = g_new (CwLength, sizes->n);
+  for (guint i = 0; i < sizes->n; i++)
+    lengths[i] = heights ? sizes->sizes[i].height : sizes->sizes[i].width;
+  return lengths;
 }
 
-/* The different sizes, and how many blanks each stands for. */
-typedef struct
+static guint
+bound_by_functions (const CwCutSizes *sizes, const CwCutTask *task,
+                    CwCutEffort effort)
 {
-  guint n;
-  CwLength *widths, *heights;
-  guint *counts;
-} Sizes;
-
-/* A blank and how often it is needed. */
-typedef struct
-{
-  CwCutSize size;
-  guint times;
-} Needed;
-
-/* The blanks sorted by size; (transfer full). */
-static Needed *
-sort_needed (const CwCutTask *task)
-{
-  Needed *needed = g_new (Needed, task->n_blanks);
-  for (guint i = 0; i < task->n_blanks; i++)
-    needed[i] = (Needed) { task->blanks[i], task->times ? task->times[i] : 1 };
-  qsort (needed, task->n_blanks, sizeof (Needed), compare_sizes);
-  return needed;
+  g_autofree CwLength *widths = list_lengths (sizes, FALSE);
+  g_autofree CwLength *heights = list_lengths (sizes, TRUE);
+  Tables tables
+      = { .n = sizes->n, .counts = sizes->counts, .turn = task->turn };
+  tables_fill (&tables, widths, heights, task->panel,
+               n_thresholds_for (effort, sizes->n));
+  const guint bound = greatest_bound (&tables, task->enough);
+  tables_clear (&tables);
+  return bound;
 }
 
-static void
-sizes_collect (Sizes *sizes, const CwCutTask *task)
-{
-  Needed *needed = sort_needed (task);
-  sizes->n = 0;
-  sizes->widths = g_new (CwLength, task->n_blanks);
-  sizes->heights = g_new (CwLength, task->n_blanks);
-  sizes->counts = g_new (guint, task->n_blanks);
-  for (guint i = 0; i < task->n_blanks; i++)
-    {
-      if (i == 0 || compare_sizes (&needed[i - 1], &needed[i]) != 0)
-        {
-          sizes->widths[sizes->n] = needed[i].size.width;
-          sizes->heights[sizes->n] = needed[i].size.height;
-          sizes->counts[sizes->n++] = 0;
-        }
-      sizes->counts[sizes->n - 1] += needed[i].times;
-    }
-  g_free (needed);
-}
-
-static void
-sizes_clear (Sizes *sizes)
-{
-  g_free (sizes->widths);
-  g_free (sizes->heights);
-  g_free (sizes->counts);
-}
+/* Sums compared, some 1 ns each. */
+static const guint64 most_sums[] = {
+  [CW_CUT_EFFORT_FIRST] = 0,
+  [CW_CUT_EFFORT_LIVE] = 4000000,
+  [CW_CUT_EFFORT_LONG] = 1000000000,
+};
 
 guint
-cw_cut_bound (const CwCutTask *task, CwCutEffort effort)
+cw_cut_bound (const CwCutTask *task, CwCutEffort effort,
+              GCancellable *cancellable)
 {
   if (task->n_blanks == 0)
     return 0;
-  Sizes sizes;
-  sizes_collect (&sizes, task);
-
-  Tables tables
-      = { .n = sizes.n, .counts = sizes.counts, .turn = task->turn };
-  tables_fill (&tables, sizes.widths, sizes.heights, task->panel,
-               n_thresholds_for (effort, sizes.n));
-  const guint bound = greatest_bound (&tables, task->enough);
-  tables_clear (&tables);
-  sizes_clear (&sizes);
+  CwCutSizes sizes;
+  cw_cut_sizes_init (&sizes, task->blanks, task->times, task->n_blanks, NULL);
+  guint bound = bound_by_functions (&sizes, task, effort);
+  bound = cw_cut_lp_bound (&sizes, task->panel, task->turn, bound,
+                           task->enough, most_sums[effort], cancellable);
+  cw_cut_sizes_clear (&sizes);
   return bound;
 }

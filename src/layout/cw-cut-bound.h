@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * How few panels can do at the very least, proven, whatever the cuts.
+ * How few panels can do at the very least, proven.
  */
 #pragma once
 
@@ -22,16 +22,20 @@ typedef struct
 
 /*
  * cw_cut_bound:
- * @effort: how many functions are tried: the more, the closer the bound
+ * @effort: how many functions and prices are tried: the more, the closer the
+ *   bound
  *
- * The greatest of the bounds that pairs of dual feasible functions give, one
- * on the widths and one on the heights (Fekete and Schepers, New classes of
- * fast lower bounds for bin packing problems, Math. Program. 91, 2001). Where
- * blanks may be turned each counts the way that weighs less. Holds for any
- * way of cutting, straight through or not.
+ * First the greatest of the bounds that pairs of dual feasible functions
+ * give, one on the widths and one on the heights (Fekete and Schepers, New
+ * classes of fast lower bounds for bin packing problems, Math. Program. 91,
+ * 2001). Where blanks may be turned each counts the way that weighs less.
+ * Where that falls short of a known plan, the bound by linear programming:
+ * cw_cut_lp_bound().
  *
- * Returns: a number of panels that no plan can go below
+ * Returns: a number of panels that no plan can go below, by straight cuts
+ *   that run right across
  */
-guint cw_cut_bound (const CwCutTask *task, CwCutEffort effort);
+guint cw_cut_bound (const CwCutTask *task, CwCutEffort effort,
+                    GCancellable *cancellable);
 
 G_END_DECLS

@@ -4,12 +4,13 @@
 #include <string.h>
 
 #include "cw-cut-choose.h"
+#include "cw-cut-sizes.h"
 
 struct CwCutCover
 {
-  guint n_blanks, n_sizes;
+  guint n_blanks;
   guint *size_of;            /* of each blank */
-  guint *needed;             /* blanks of each size */
+  CwCutSizes sizes;
   GPtrArray *patterns;       /* CwCutPattern */
   GHashTable *known;         /* set of CwCutPattern, borrowed */
 };
@@ -43,45 +44,15 @@ pattern_equal (gconstpointer a, gconstpointer b)
                 == 0;
 }
 
-static int
-compare_blanks (gconstpointer a, gconstpointer b, gpointer data)
-{
-  const CwCutSize *blanks = data;
-  const CwCutSize *first = &blanks[*(const guint *) a];
-  const CwCutSize *second = &blanks[*(const guint *) b];
-  if (first->width != second->width)
-    return first->width < second->width ? -1 : 1;
-  return (first->height > second->height) - (first->height < second->height);
-}
-
-static void
-number_sizes (CwCutCover *cover, const CwCutSize *blanks)
-{
-  g_autofree guint *order = g_new (guint, cover->n_blanks);
-  for (guint i = 0; i < cover->n_blanks; i++)
-    order[i] = i;
-  g_qsort_with_data (order, (gint) cover->n_blanks, sizeof (guint),
-                     compare_blanks, (gpointer) blanks);
-  for (guint i = 0; i < cover->n_blanks; i++)
-    {
-      if (i == 0
-          || compare_blanks (&order[i - 1], &order[i], (gpointer) blanks) != 0)
-        cover->n_sizes++;
-      cover->size_of[order[i]] = cover->n_sizes - 1;
-      cover->needed[cover->n_sizes - 1]++;
-    }
-}
-
 CwCutCover *
 cw_cut_cover_new (const CwCutSize *blanks, guint n_blanks)
 {
   CwCutCover *cover = g_new0 (CwCutCover, 1);
   cover->n_blanks = n_blanks;
   cover->size_of = g_new (guint, n_blanks);
-  cover->needed = g_new0 (guint, n_blanks);
   cover->patterns = g_ptr_array_new_with_free_func (pattern_free);
   cover->known = g_hash_table_new (pattern_hash, pattern_equal);
-  number_sizes (cover, blanks);
+  cw_cut_sizes_init (&cover->sizes, blanks, NULL, n_blanks, cover->size_of);
   return cover;
 }
 
@@ -90,7 +61,7 @@ cw_cut_cover_free (CwCutCover *cover)
 {
   g_hash_table_unref (cover->known);
   g_ptr_array_unref (cover->patterns);
-  g_free (cover->needed);
+  cw_cut_sizes_clear (&cover->sizes);
   g_free (cover->size_of);
   g_free (cover);
 }
@@ -164,9 +135,9 @@ typedef struct
 static void
 waiting_fill (Waiting *waiting, const CwCutCover *cover)
 {
-  waiting->first = g_new (gint32, cover->n_sizes);
+  waiting->first = g_new (gint32, cover->sizes.n);
   waiting->next = g_new (gint32, cover->n_blanks);
-  for (guint size = 0; size < cover->n_sizes; size++)
+  for (guint size = 0; size < cover->sizes.n; size++)
     waiting->first[size] = -1;
   for (guint i = cover->n_blanks; i-- > 0;)
     {
@@ -243,7 +214,7 @@ cw_cut_cover_choose (const CwCutCover *cover, guint64 below, guint64 effort,
                      GCancellable *cancellable)
 {
   const CwCutCovering covering
-      = { cover->patterns, cover->needed, cover->n_sizes };
+      = { cover->patterns, cover->sizes.counts, cover->sizes.n };
   if (cover->patterns->len == 0 || below == 0)
     return NULL;
   g_autofree guint *times

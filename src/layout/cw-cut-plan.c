@@ -105,7 +105,7 @@ plan_group (const Planning *planning, const Group *group, guint number)
                      .panel = panel,
                      .turn = rules->turn,
                      .enough = cw_cut_search_n_panels (search) },
-      planning->effort);
+      planning->effort, planning->cancellable);
 
   if (group->sizes->len <= MOST_BLANKS_FOR_SEARCH)
     search_on (planning, search, group->sizes->len, least);
