@@ -99,6 +99,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
+  char *name;
   CwLength length, spacing, edge;
   gint64 per_box;
   CwDecimal price;
@@ -107,6 +108,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
+  char *name;
   CwDecimal bag, yield, water, waste;   /* kg, L, L, % */
   gint64 pot_life;                      /* minutes */
   CwDecimal price;
@@ -115,6 +117,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
+  char *name;
   CwLength roll_width, roll_length, lap, end_lap, wrap;
   CwDecimal price;
 } CwBarrier;
@@ -130,6 +133,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
+  char *name;
   CwLength roll_width, roll_length, lap, corner_width, corner_height, edge;
   CwDecimal price;
 } CwMesh;
@@ -145,6 +149,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
+  char *name;
   CwLength width, depth;
   CwDecimal cartridge, waste;           /* mL, % */
   CwDecimal price;

@@ -8,6 +8,8 @@
 #define HUNDREDTHS(n) ((CwDecimal) (n) * (CW_DECIMAL_ONE / 100))
 
 static const CwField fastener_fields[] = {
+  CW_FIELD_TEXT_IN (CwFastener, name, "name", N_ ("Fastener"),
+                    N_ ("What it is called on the order list.")),
   CW_FIELD_LENGTH_IN (CwFastener, length, "length", CW_MM (90), CW_STEP_LEAST,
                       CW_MM (1000), N_ ("Length"),
                       N_ ("Through panel and barrier into the stud; 90 mm is "
@@ -31,6 +33,8 @@ static const CwField fastener_fields[] = {
 };
 
 static const CwField joint_mortar_fields[] = {
+  CW_FIELD_TEXT_IN (CwJointMortar, name, "name", N_ ("Mortar"),
+                    N_ ("What it is called on the order list.")),
   CW_FIELD_DECIMAL_IN (CwJointMortar, bag, "bag", CW_DECIMAL (20), 1,
                        CW_DECIMAL (100000), N_ ("Bag"), "kg",
                        N_ ("Dry mortar in a bag; 20 kg is common practice, no "
@@ -54,6 +58,8 @@ static const CwField joint_mortar_fields[] = {
 };
 
 static const CwField barrier_fields[] = {
+  CW_FIELD_TEXT_IN (CwBarrier, name, "name", N_ ("Barrier"),
+                    N_ ("What it is called on the order list.")),
   CW_FIELD_LENGTH_IN (CwBarrier, roll_width, "roll-width", CW_INCHES (108),
                       CW_STEP_LEAST, CW_STUFF_MOST, N_ ("Roll width"),
                       N_ ("Height of a strip; 9 ft is common practice, no "
@@ -107,6 +113,8 @@ static const CwField base_coat_fields[] = {
 };
 
 static const CwField mesh_fields[] = {
+  CW_FIELD_TEXT_IN (CwMesh, name, "name", N_ ("Mesh"),
+                    N_ ("What it is called on the order list.")),
   CW_FIELD_LENGTH_IN (CwMesh, roll_width, "roll-width", CW_MM (1000),
                       CW_STEP_LEAST, CW_STUFF_MOST, N_ ("Roll width"),
                       N_ ("1 m is common practice, no source.")),
@@ -157,6 +165,8 @@ static const CwField finish_fields[] = {
 };
 
 static const CwField sealant_fields[] = {
+  CW_FIELD_TEXT_IN (CwSealant, name, "name", N_ ("Sealant"),
+                    N_ ("What it is called on the order list.")),
   CW_FIELD_LENGTH_IN (CwSealant, width, "width", CW_MM (12), CW_STEP_LEAST,
                       CW_MM (1000), N_ ("Joint width"),
                       N_ ("Of the sealed joint; 12 mm is common practice, no "
