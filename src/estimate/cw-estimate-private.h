@@ -23,6 +23,18 @@ typedef struct
   guint n_corners;            /* that a crack can start from */
 } CwOpeningSides;
 
+/* How far pieces are sawn, in m. What brings a blank out of its panel is the
+ * cut plan's; the rest is the piece's own. */
+typedef struct
+{
+  double plan;                /* straight cuts of the cut plan */
+  double notches;             /* with rectangular holes */
+  double rakes;
+  double curves;
+  double round_holes;
+  double rasped;              /* sides that are rasped, not sawn */
+} CwSawFigures;
+
 struct CwWallFigures
 {
   double gross, openings, unclad, net;         /* m² */
@@ -35,6 +47,7 @@ struct CwWallFigures
   double edges[CW_N_EDGES];                    /* m */
   double bands;                                /* m² */
   double placed;                               /* m² of panel on the wall */
+  CwSawFigures saw;
   double bed_joints, head_joints;              /* m */
   double mortar;                               /* L */
   double fasteners;
@@ -83,6 +96,7 @@ typedef struct
 
 void cw_estimate_join_walls (CwProjectEstimate *estimate);
 void cw_estimate_panel_order (CwProjectEstimate *estimate);
+void cw_estimate_project_saw (CwProjectEstimate *estimate);
 void cw_estimate_mortar_packages (CwProjectEstimate *estimate);
 void cw_estimate_fastener_packages (CwProjectEstimate *estimate);
 void cw_estimate_barrier_packages (CwProjectEstimate *estimate);

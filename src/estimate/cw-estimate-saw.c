@@ -1,78 +1,124 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Saw cuts: the sides of sawn pieces that do not lie on the edges of the
- * panel that they come from.
+ * Saw cuts, as the crew makes them: those of the cut plan, that bring a blank
+ * out of its panel, and then what is sawn out of the blank. A side of a blank
+ * is a cut of the plan, or no cut at all where it is the panel's own edge.
  */
 #include "cw-estimate-private.h"
-
-typedef struct
-{
-  double straight, curved;    /* m */
-} SawCuts;
-
-static gboolean
-lies_on_edge (const CwBox *panel, CwPoint a, CwPoint b)
-{
-  return (a.x == b.x && (a.x == panel->left || a.x == panel->right))
-         || (a.y == b.y && (a.y == panel->bottom || a.y == panel->top));
-}
+#include "cw-piece-cuts.h"
 
 static void
-saw_shape (SawCuts *cuts, const CwPiece *piece)
+add_cut (CwSawFigures *saw, const CwPieceCut *cut)
 {
-  for (gsize i = 0; i < cw_region_n_loops (piece->shape); i++)
+  if (cut->is_rasped)
+    saw->rasped += cut->length;
+  else if (cut->kind == CW_CUT_CURVE)
+    saw->curves += cut->length;
+  else if (cut->kind == CW_CUT_RAKE)
+    saw->rakes += cut->length;
+  else if (cut->kind == CW_CUT_NOTCH)
+    saw->notches += cut->length;
+  else if (cut->kind == CW_CUT_HOLE)
     {
-      CwLoop loop = cw_region_loop (piece->shape, i);
-
-      for (gsize j = 0; j < loop.n_sides; j++)
-        {
-          const CwSide *side = &loop.sides[j];
-          CwPoint end = cw_loop_end (&loop, j);
-
-          if (side->is_arc)
-            cuts->curved += cw_side_length (side, end);
-          else if (!lies_on_edge (&piece->slot, side->start, end))
-            cuts->straight += cw_side_length (side, end);
-        }
+      saw->round_holes += cut->curved;
+      saw->notches += cut->length - cut->curved;
     }
 }
 
-static void
-saw_box (SawCuts *cuts, const CwPiece *piece)
+/* Most pieces are boxes that the plan alone saws. */
+static gboolean
+has_own_cuts (const CwPiece *piece)
 {
-  double width = cw_length_in_m (cw_box_width (&piece->box));
-  double height = cw_length_in_m (cw_box_height (&piece->box));
+  return piece->kind == CW_PIECE_RASPED || piece->shape
+         || (piece->cuts & CW_CUT_HOLE);
+}
 
-  cuts->straight
-      += height
-             * ((piece->box.left > piece->slot.left)
-                + (piece->box.right < piece->slot.right))
-         + width
-               * ((piece->box.bottom > piece->slot.bottom)
-                  + (piece->box.top < piece->slot.top));
+static void
+saw_piece (CwSawFigures *saw, const CwLayout *layout, const CwPiece *piece)
+{
+  g_autoptr (GArray) cuts = NULL;
+
+  if (!has_own_cuts (piece))
+    return;
+  cuts = cw_piece_cuts (layout, piece);
+  for (guint i = 0; i < cuts->len; i++)
+    add_cut (saw, &g_array_index (cuts, CwPieceCut, i));
+}
+
+static void
+add_lines (GPtrArray *quantities, const CwSawFigures *saw)
+{
+  CwQuantity *straight = cw_quantity_add (
+      quantities, "saw.length", saw->plan + saw->notches + saw->rakes);
+
+  cw_quantity_step (straight,
+                    N_ ("cuts of the plan {0}, notches and rectangular holes "
+                        "{1}, rakes {2}"),
+                    { saw->plan, "m" }, { saw->notches, "m" },
+                    { saw->rakes, "m" });
+  cw_quantity_step (straight, N_ ("rasped sides of {0} are not in it"),
+                    { saw->rasped, "m" });
+  cw_quantity_step (cw_quantity_add (quantities, "saw.curve",
+                                     saw->curves + saw->round_holes),
+                    N_ ("arcs {0}, round holes {1}"), { saw->curves, "m" },
+                    { saw->round_holes, "m" });
 }
 
 void
 cw_estimate_saw (CwWallEstimate *estimate)
 {
   const GArray *pieces = estimate->layout->pieces;
-  SawCuts cuts = { 0, 0 };
+  CwSawFigures *saw = &estimate->figures->saw;
 
+  for (guint i = 0; i < estimate->plans->len; i++)
+    saw->plan += cw_panel_plan_saw (estimate->plans->pdata[i]);
   for (guint i = 0; i < pieces->len; i++)
-    {
-      const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
+    saw_piece (saw, estimate->layout,
+               &g_array_index (pieces, CwPiece, i));
+  add_lines (estimate->quantities, saw);
+}
 
-      if (piece->kind != CW_PIECE_CUT)
-        continue;
-      if (piece->shape)
-        saw_shape (&cuts, piece);
-      else
-        saw_box (&cuts, piece);
+static void
+add_wall (CwSawFigures *sum, const CwWallTakeoff *wall)
+{
+  const double count = cw_estimate_count (wall);
+  const CwSawFigures *saw = &wall->figures->saw;
+
+  sum->notches += saw->notches * count;
+  sum->rakes += saw->rakes * count;
+  sum->curves += saw->curves * count;
+  sum->round_holes += saw->round_holes * count;
+  sum->rasped += saw->rasped * count;
+}
+
+static void
+add_stock (CwSawFigures *sum, const CwPanelStock *stock)
+{
+  for (guint i = 0; i < stock->shares->len; i++)
+    {
+      const CwPanelShare *share
+          = &g_array_index (stock->shares, CwPanelShare, i);
+
+      sum->plan += cw_panel_plan_saw (share->plan) * share->times;
     }
-  cw_quantity_step (
-      cw_quantity_add (estimate->quantities, "saw.length", cuts.straight),
-      N_ ("straight sides of sawn pieces inside their panels"));
-  cw_quantity_step (
-      cw_quantity_add (estimate->quantities, "saw.curve", cuts.curved),
-      N_ ("curved sides of sawn pieces"));
+}
+
+void
+cw_estimate_project_saw (CwProjectEstimate *estimate)
+{
+  const CwTakeoff *takeoff = estimate->takeoff;
+  CwSawFigures sum = { .plan = 0 };
+  guint n_pieces = 0;
+
+  for (guint i = 0; i < takeoff->walls->len; i++)
+    {
+      const CwWallTakeoff *wall = takeoff->walls->pdata[i];
+
+      n_pieces += wall->layout->pieces->len;
+      add_wall (&sum, wall);
+    }
+  for (guint i = 0; i < takeoff->stocks->len; i++)
+    add_stock (&sum, takeoff->stocks->pdata[i]);
+  if (n_pieces > 0)
+    add_lines (estimate->quantities, &sum);
 }

@@ -108,10 +108,13 @@ const CwQuantityType cw_quantity_types[] = {
         "placed over area of the panels."),
     PIECES (WHOLE | RASPED | CUT) },
   { "saw.length", CW_STEP_PANELS, N_ ("Straight saw cuts"), "m",
-    N_ ("Sides of sawn pieces that lie inside the panel they come from."),
+    N_ ("The cuts by which the cut plan brings the pieces out of their "
+        "panels, each once however many pieces it parts, and what is then "
+        "sawn out of them: notches, rakes and rectangular holes. Rasped "
+        "sides are not sawn."),
     PIECES (CUT) },
   { "saw.curve", CW_STEP_PANELS, N_ ("Curved saw cuts"), "m",
-    N_ ("As straight saw cuts, of arcs."), PIECES (CUT) },
+    N_ ("Cuts of sawn pieces along arcs, and round holes."), PIECES (CUT) },
   { "joint.bed", CW_STEP_JOINTS, N_ ("Bed joints"), "m",
     N_ ("Level joints where two pieces meet."), CW_SHOWS_BED_JOINTS },
   { "joint.head", CW_STEP_JOINTS, N_ ("Head joints"), "m",

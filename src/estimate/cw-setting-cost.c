@@ -27,23 +27,26 @@ cw_setting_choice_apply (const CwSettingChoice *choice,
   return (CwBuildup *) changed;
 }
 
-/* As if offcuts that travel stayed on the wall. FALSE when cancelled. */
-static gboolean
-plan_panels (CwSettingChoice *choice, const CwLayout *layout,
-             CwCutEffort effort, GCancellable *cancellable)
+/* As if offcuts that travel stayed on the wall.
+ * (transfer full) (element-type CwPanelPlan) (nullable): NULL when cancelled */
+static GPtrArray *
+plan_panels (const CwLayout *layout, CwCutEffort effort,
+             GCancellable *cancellable)
 {
   const CwSettingOut *setting_out
       = (const CwSettingOut *) layout->wall->buildup->setting_out;
   const CwPanelWalls wall = { layout, 0, 1 };
-  g_autoptr (CwPanelPlan) plan = cw_panel_plan_new (
+  CwPanelPlan *plan = cw_panel_plan_new (
       &wall, 1, 0, MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION), effort,
       NULL, cancellable);
+  GPtrArray *plans;
 
   if (plan == NULL)
-    return FALSE;
-  choice->n_panels = plan->n_panels;
-  choice->n_least = plan->least;
-  return TRUE;
+    return NULL;
+  plans = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_panel_plan_unref);
+  g_ptr_array_add (plans, plan);
+  return plans;
 }
 
 static double
@@ -85,18 +88,23 @@ amount_of (const GPtrArray *quantities, const char *key)
 /* The steps of the estimate that depend on where the panels go. The edges
  * at openings are the same for every choice. */
 static void
-take_figures (CwSettingChoice *choice, const CwLayout *layout)
+take_figures (CwSettingChoice *choice, const CwLayout *layout,
+              const GPtrArray *plans)
 {
   g_autoptr (GPtrArray) quantities
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
   CwWallFigures figures = { 0 };
   CwWallEstimate estimate = { .wall = layout->wall,
                               .layout = layout,
+                              .plans = plans,
                               .figures = &figures,
                               .quantities = quantities };
   const CwBuildup *buildup = layout->wall->buildup;
   const CwPanel *panel = cw_list_at (buildup->panels, 0);
+  const CwPanelPlan *plan = plans->pdata[0];
 
+  choice->n_panels = plan->n_panels;
+  choice->n_least = plan->least;
   cw_estimate_saw (&estimate);
   cw_estimate_joints (&estimate);
   cw_estimate_mortar (&estimate);
@@ -116,9 +124,11 @@ cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
   g_autoptr (CwWall) changed = cw_wall_with_buildup (wall, buildup);
   g_autoptr (CwLayout) layout = cw_layout_new (changed);
 
-  choice->n_troubles = layout->troubles->len;
-  if (!plan_panels (choice, layout, effort, cancellable))
+  g_autoptr (GPtrArray) plans = plan_panels (layout, effort, cancellable);
+
+  if (plans == NULL)
     return FALSE;
-  take_figures (choice, layout);
+  choice->n_troubles = layout->troubles->len;
+  take_figures (choice, layout, plans);
   return TRUE;
 }

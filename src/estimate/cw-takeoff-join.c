@@ -17,13 +17,14 @@ typedef struct
 } Join;
 
 /* A wall's share of panels wasted says nothing when added up, and offcuts
- * travel from wall to wall. */
+ * travel from wall to wall, which makes other cuts. */
 static gboolean
 adds_up (const CwQuantityType *type)
 {
   return !g_str_equal (type->unit, "%")
          && !g_str_equal (type->key, "panel.stock")
-         && !g_str_equal (type->key, "panel.least");
+         && !g_str_equal (type->key, "panel.least")
+         && !g_str_has_prefix (type->key, "saw.");
 }
 
 static Sum *

@@ -64,6 +64,7 @@ add_project_lines (CwTakeoff *takeoff)
 
   cw_estimate_join_walls (&estimate);
   cw_estimate_panel_order (&estimate);
+  cw_estimate_project_saw (&estimate);
   cw_estimate_mortar_packages (&estimate);
   cw_estimate_fastener_packages (&estimate);
   cw_estimate_barrier_packages (&estimate);

@@ -295,3 +295,29 @@ cw_panel_plan_is_settled (const CwPanelPlan *plan, CwCutEffort effort)
   return plan->effort >= effort
          || plan->n_panels == plan->least;
 }
+
+static double
+panel_saw (const CwCutPanel *panel)
+{
+  double length = 0;
+
+  for (guint i = 0; i < panel->cuts->len; i++)
+    {
+      const CwCut *cut = &g_array_index (panel->cuts, CwCut, i);
+
+      length += cw_length_in_m (cut->to - cut->from);
+    }
+  return length;
+}
+
+double
+cw_panel_plan_saw (const CwPanelPlan *plan)
+{
+  double length = 0;
+
+  g_return_val_if_fail (plan != NULL, 0);
+
+  for (guint i = 0; plan->cut && i < plan->cut->panels->len; i++)
+    length += panel_saw (plan->cut->panels->pdata[i]);
+  return length;
+}

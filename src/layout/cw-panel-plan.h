@@ -65,6 +65,10 @@ CwPanelPlan *cw_panel_plan_ref (const CwPanelPlan *plan);
 void cw_panel_plan_unref (CwPanelPlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwPanelPlan, cw_panel_plan_unref)
 
+/* m of straight cuts by which the blanks come out of their panels: those of
+ * the plan alone, without what is then sawn out of a blank. */
+double cw_panel_plan_saw (const CwPanelPlan *plan);
+
 /* TRUE when looking on with @effort can bring nothing. */
 gboolean cw_panel_plan_is_settled (const CwPanelPlan *plan,
                                    CwCutEffort effort);

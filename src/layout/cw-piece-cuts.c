@@ -37,6 +37,7 @@ add_loop (const CwLayout *layout, const CwPiece *piece, const CwLoop *loop,
       const CwPoint end = cw_loop_end (loop, i);
       if (!side->is_arc && lies_on_edge (&piece->slot, side->start, end))
         continue;
+      const double length = cw_side_length (side, end);
       const CwPieceCut cut = {
         .kind = side->is_arc ? CW_CUT_CURVE
                              : kind_of_straight (piece, side->start, end,
@@ -44,7 +45,8 @@ add_loop (const CwLayout *layout, const CwPiece *piece, const CwLoop *loop,
         .is_rasped = piece->kind == CW_PIECE_RASPED,
         .from = side->start,
         .to = end,
-        .length = cw_side_length (side, end),
+        .length = length,
+        .curved = side->is_arc ? length : 0,
       };
       g_array_append_val (cuts, cut);
     }
@@ -81,6 +83,20 @@ holes_of (const CwLayout *layout, const CwPiece *piece, const CwRegion *shape)
   return holes;
 }
 
+static double
+curved_length (const CwRegion *hole, guint tag)
+{
+  double length = 0;
+  for (gsize i = 0; i < cw_region_n_loops (hole); i++)
+    {
+      const CwLoop loop = cw_region_loop (hole, i);
+      for (gsize j = 0; j < loop.n_sides; j++)
+        if (loop.sides[j].is_arc && loop.sides[j].tag == tag)
+          length += cw_side_length (&loop.sides[j], cw_loop_end (&loop, j));
+    }
+  return length;
+}
+
 static void
 add_hole (const CwRegion *hole, GArray *cuts)
 {
@@ -90,6 +106,7 @@ add_hole (const CwRegion *hole, GArray *cuts)
     .from = cw_point (box.left, box.bottom),
     .to = cw_point (box.right, box.top),
     .length = cw_region_length_of (hole, CW_WALL_TAG_STUB_OUT),
+    .curved = curved_length (hole, CW_WALL_TAG_STUB_OUT),
   };
   g_array_append_val (cuts, cut);
 }

@@ -14,6 +14,7 @@ typedef struct
   gboolean is_rasped;       /* else sawn */
   CwPoint from, to;         /* its ends; of a hole, the corners of its box */
   double length;            /* m, of a curve or round a hole along the arc */
+  double curved;            /* m of it along arcs */
 } CwPieceCut;
 
 /*

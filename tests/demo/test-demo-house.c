@@ -43,6 +43,20 @@ demo_project (void)
   return project;
 }
 
+/* The amount of a line, or with "key:STEP:PLACE" a number of its steps. */
+static double
+worked_amount (const CwTakeoff *takeoff, const char *scope, const char *key)
+{
+  g_auto (GStrv) parts = g_strsplit (key, ":", 3);
+  const CwQuantity *quantity = cw_takeoff_quantity (takeoff, scope, parts[0]);
+  if (!quantity || g_strv_length (parts) < 3)
+    return quantity ? quantity->amount : 0;
+  const guint step = (guint) atoi (parts[1]), place = (guint) atoi (parts[2]);
+  g_assert_cmpuint (step, <, quantity->steps->len);
+  return g_array_index (quantity->steps, CwStepWords, step)
+      .places[place].value;
+}
+
 static void
 test_worked (void)
 {
@@ -52,10 +66,9 @@ test_worked (void)
   for (guint i = 0; i < cases->len; i++)
     {
       const CwCase *row = cases->pdata[i];
-      const CwQuantity *quantity
-          = cw_takeoff_quantity (takeoff, row->columns[0], row->columns[1]);
       const double expected = g_ascii_strtod (row->columns[2], NULL);
-      const double amount = quantity ? quantity->amount : 0;
+      const double amount
+          = worked_amount (takeoff, row->columns[0], row->columns[1]);
       if (fabs (amount - expected) > RELATIVE * expected)
         g_error ("worked.tsv:%u: %s %s is %.9g, by hand %.9g (%s)", row->line,
                  row->columns[0], row->columns[1], amount, expected,

@@ -94,6 +94,45 @@ test_saw (void)
   case_assert_near (case_amount (takeoff, NULL, "joint.head"), 0.6, 1e-9);
 }
 
+/* In mm; panels of 2400 × 600, kerf 4. */
+static const struct
+{
+  const char *name, *wall, *settings;
+  double plan, notches, rasped, curves;
+} sawn[] = {
+  /* 1198 + 4 + 1198: one cut parts both. */
+  { "one-cut-for-two", "3.601x0.6 *2", "", 600, 0, 0, 0 },
+  { "two-cuts-for-two", "3.501x0.6 *2", "", 1200, 0, 0, 0 },
+  /* A panel, and 297 mm of one over it. */
+  { "ripped", "2.4x0.9", "setting-out.offcuts=none", 2400, 0, 0, 0 },
+  /* A window of 1000 × 300 from the top of one panel: two jambs and the
+   * sill; its blank is the panel. */
+  { "notched", "2.4x0.6 window:1x0.3@0.7,0.3", "", 0, 1600, 0, 0 },
+  /* At the panel's corner: a jamb and the sill. */
+  { "notched-at-the-corner", "2.4x0.6 window:1x0.3@0,0.3", "", 0, 1300, 0, 0 },
+  { "hole", "2.4x0.6 stub:0.1@1.2,0.3", "", 0, 0, 0, 100 * G_PI },
+  { "rasped", "2.38x0.6", "", 0, 0, 600, 0 },
+};
+
+static void
+test_sawn (gconstpointer data)
+{
+  const guint i = GPOINTER_TO_UINT (data);
+  g_autoptr (CwTakeoff) takeoff
+      = takeoff_of (sawn[i].wall, sawn[i].settings);
+  const CwQuantity *straight
+      = cw_takeoff_quantity (takeoff, NULL, "saw.length");
+  const CwStepWords *ways = &g_array_index (straight->steps, CwStepWords, 0);
+
+  case_assert_near (ways->places[0].value, sawn[i].plan / 1000, 1e-9);
+  case_assert_near (ways->places[1].value, sawn[i].notches / 1000, 1e-9);
+  case_assert_near (ways[1].places[0].value, sawn[i].rasped / 1000, 1e-9);
+  case_assert_near (straight->amount,
+                    (sawn[i].plan + sawn[i].notches) / 1000, 1e-9);
+  case_assert_near (case_amount (takeoff, NULL, "saw.curve"),
+                    sawn[i].curves / 1000, 1e-9);
+}
+
 static void
 add_table (const char *name, guint n_columns, const char *path,
            GTestDataFunc test)
@@ -130,5 +169,12 @@ main (int argc, char *argv[])
   g_test_add_func ("/estimate/mortar/E-22", test_mortar_by_the_joint);
   g_test_add_func ("/estimate/panels/whole", test_whole_panels);
   g_test_add_func ("/estimate/panels/saw", test_saw);
+  for (guint i = 0; i < G_N_ELEMENTS (sawn); i++)
+    {
+      g_autofree char *path
+          = g_strconcat ("/estimate/saw/", sawn[i].name, NULL);
+
+      g_test_add_data_func (path, GUINT_TO_POINTER (i), test_sawn);
+    }
   return g_test_run ();
 }

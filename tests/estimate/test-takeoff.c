@@ -36,6 +36,7 @@ adds_up (const CwQuantity *quantity)
   return isnan (quantity->order_amount)
          && !g_str_equal (quantity->type->unit, "%")
          && !is_of_the_plan (quantity)
+         && !g_str_equal (quantity->type->key, "saw.length")
          && quantity->type->step != CW_STEP_DELIVERY;
 }
 
