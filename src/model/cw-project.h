@@ -34,6 +34,70 @@ typedef struct
   CwDecimal limit;      /* m²; CW_MEASURE_THROUGH */
 } CwMeasure;
 
+/* What the checks compare with. */
+typedef struct
+{
+  CwNode node;
+  CwDecimal control_area;  /* m² */
+  CwLength control_side;
+  CwDecimal control_ratio;
+  CwLength stub_out_edge;
+  CwDecimal scale_difference;  /* % */
+  CwLength barrier_lap;
+  CwLength barrier_end_lap;
+  CwLength mesh_lap;
+  CwLength fall_height;
+} CwLimits;
+
+typedef enum { CW_GRIP_GOOD, CW_GRIP_FAIR, CW_GRIP_POOR } CwGrip;
+
+/* How a panel is lifted, as the revised NIOSH lifting equation asks. */
+typedef struct
+{
+  CwNode node;
+  CwDecimal index;
+  CwLength reach;
+  CwLength height;
+  CwLength to_reach;
+  CwLength to_height;
+  CwDecimal turn;  /* ° */
+  CwDecimal frequency;
+  gint64 hours;  /* 1, 2, 8 */
+  gint64 grip;  /* CwGrip */
+} CwLifting;
+
+typedef enum { CW_WIND_NONE, CW_WIND_GIVEN, CW_WIND_GUIDE } CwWindBasis;
+typedef enum { CW_EXPOSURE_B, CW_EXPOSURE_C, CW_EXPOSURE_D } CwExposure;
+
+typedef struct
+{
+  CwNode node;
+  gint64 basis;  /* CwWindBasis */
+  CwDecimal pressure;  /* Pa */
+  CwDecimal speed;  /* m/s */
+  gint64 exposure;  /* CwExposure */
+  CwLength mean_height;
+  CwDecimal topography;
+  CwDecimal direction;
+  CwDecimal ground;
+  CwDecimal internal;
+  gint64 zone;  /* 4, 5 */
+  CwDecimal factor;
+} CwWind;
+
+/* A check that the user lets pass. Elevation and item may be gone. */
+typedef struct
+{
+  CwNode node;
+  char *check;
+  char *elevation;
+  char *item;
+  char *reason;
+  char *by;
+  char *date;
+  char *figures;
+} CwWaiver;
+
 /* mm of building per point of the page as turned. 0: not set. */
 typedef struct
 {
@@ -101,6 +165,11 @@ typedef struct
   CwNode node;
   char *name;
   CwLength length, spacing, edge;
+  CwLength diameter, penetration;
+  CwDecimal gravity;
+  CwLength steel_thickness;
+  CwDecimal steel_strength;             /* MPa */
+  CwDecimal safety, duration;
   gint64 per_box;
   CwDecimal price;
 } CwFastener;
@@ -125,7 +194,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
-  char *name, *suits;
+  char *name, *suits, *kind, *unsuited;
   CwDecimal bag, use, water, waste;     /* kg, kg/m², L, % */
   CwDecimal price;
 } CwBaseCoat;
@@ -141,7 +210,7 @@ typedef struct
 typedef struct
 {
   CwNode node;
-  char *name, *suits;
+  char *name, *suits, *kind, *unsuited;
   CwDecimal pail, use, waste;           /* kg, kg/m², % */
   CwDecimal price;
 } CwFinish;
@@ -265,10 +334,13 @@ typedef struct
   gint64 units;                         /* CwUnits */
   char *currency;
   CwNode *info, *measure;               /* CwInfo, CwMeasure; always there */
+  CwNode *limits, *lifting, *wind;      /* CwLimits, CwLifting, CwWind; always there */
   CwList *sheets, *buildups, *marks, *elevations;
+  CwList *waivers;                      /* CwWaiver */
 } CwProject;
 
 extern const CwNodeType cw_project_type, cw_info_type, cw_measure_type,
+    cw_limits_type, cw_lifting_type, cw_wind_type, cw_waiver_type,
     cw_sheet_type, cw_scale_type, cw_buildup_type, cw_studs_type,
     cw_panel_type, cw_setting_out_type, cw_fastener_type,
     cw_joint_mortar_type, cw_barrier_type, cw_base_coat_type, cw_mesh_type,
@@ -281,10 +353,14 @@ enum
 {
   CW_PROJECT_INFO,
   CW_PROJECT_MEASURE,
+  CW_PROJECT_LIMITS,
+  CW_PROJECT_LIFTING,
+  CW_PROJECT_WIND,
   CW_PROJECT_SHEETS,
   CW_PROJECT_BUILDUPS,
   CW_PROJECT_MARKS,
   CW_PROJECT_ELEVATIONS,
+  CW_PROJECT_WAIVERS,
 };
 enum
 {
@@ -319,6 +395,7 @@ extern const CwNodeType *const cw_node_types[];
 
 /* g_autoptr for every struct: a reference to its node. */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwProject, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWaiver, cw_node_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwSheet, cw_node_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwBuildup, cw_node_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwMark, cw_node_unref)

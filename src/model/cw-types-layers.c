@@ -23,6 +23,41 @@ static const CwField fastener_fields[] = {
                       N_ ("Edge distance"),
                       N_ ("From the piece's edge to its first fastener; 25 mm "
                           "is common practice, no source.")),
+  CW_FIELD_LENGTH_IN (CwFastener, diameter, "diameter", CW_INCHES (19) / 100,
+                      CW_MM (1) / 10, CW_MM (100),
+                      N_ ("Diameter"),
+                      N_ ("Of the threaded shank; 0.190 in is a No. 10 screw.")),
+  CW_FIELD_LENGTH_IN (CwFastener, penetration, "penetration", CW_INCHES (1),
+                      0, CW_MM (1000),
+                      N_ ("Thread in the stud"),
+                      N_ ("Length of thread in a wood stud; 1 in is common "
+                          "practice, no source.")),
+  CW_FIELD_DECIMAL_IN (CwFastener, gravity, "gravity", HUNDREDTHS (42),
+                      HUNDREDTHS (1), CW_DECIMAL (2),
+                      N_ ("Wood's specific gravity"), "",
+                      N_ ("G of the stud's wood; 0.42 is spruce-pine-fir in "
+                          "the NDS (from memory).")),
+  CW_FIELD_LENGTH_IN (CwFastener, steel_thickness, "steel-thickness",
+                      CW_INCHES (36) / 1000, CW_MM (1) / 100, CW_MM (100),
+                      N_ ("Steel stud's thickness"),
+                      N_ ("Base metal of a steel stud; 0.036 in is common "
+                          "practice, no source.")),
+  CW_FIELD_DECIMAL_IN (CwFastener, steel_strength, "steel-strength",
+                      310264078,
+                      CW_DECIMAL (1), CW_DECIMAL (10000),
+                      N_ ("Steel's tensile strength (Fu)"), "MPa",
+                      N_ ("Of a steel stud; 45 ksi is common practice, no "
+                          "source.")),
+  CW_FIELD_DECIMAL_IN (CwFastener, safety, "safety", CW_DECIMAL (3),
+                      CW_DECIMAL (1), CW_DECIMAL (100),
+                      N_ ("Safety factor in steel"), "",
+                      N_ ("The pull-out is divided by it; 3 as in evaluation "
+                          "reports by AISI.")),
+  CW_FIELD_DECIMAL_IN (CwFastener, duration, "duration", HUNDREDTHS (160),
+                      HUNDREDTHS (10), CW_DECIMAL (10),
+                      N_ ("Load duration in wood (CD)"), "",
+                      N_ ("The withdrawal is multiplied by it; 1.6 for wind "
+                          "in the NDS (from memory).")),
   CW_FIELD_COUNT_IN (CwFastener, per_box, "per-box", 500, 1, 1000000,
                      N_ ("Fasteners a box"), "",
                      N_ ("How they are sold; 500 is common practice, no "
@@ -93,6 +128,12 @@ static const CwField base_coat_fields[] = {
   CW_FIELD_TEXT_IN (CwBaseCoat, suits, "suits", N_ ("Suits"),
                     N_ ("What it may be laid on by its maker's word, such as "
                         "aerated-panel; several with spaces between.")),
+  CW_FIELD_TEXT_IN (CwBaseCoat, kind, "kind", N_ ("Kind"),
+                    N_ ("A word for what it is, which a coat over it may "
+                        "name.")),
+  CW_FIELD_TEXT_IN (CwBaseCoat, unsuited, "unsuited", N_ ("Unsuited with"),
+                    N_ ("Kinds that it may not be used with by its maker's "
+                        "word; several with spaces between.")),
   CW_FIELD_DECIMAL_IN (CwBaseCoat, bag, "bag", CW_DECIMAL (25), 1,
                        CW_DECIMAL (100000), N_ ("Bag"), "kg",
                        N_ ("Dry base coat in a bag; 25 kg is common practice, "
@@ -150,6 +191,12 @@ static const CwField finish_fields[] = {
   CW_FIELD_TEXT_IN (CwFinish, suits, "suits", N_ ("Suits"),
                     N_ ("What it may be laid on by its maker's word; several "
                         "with spaces between.")),
+  CW_FIELD_TEXT_IN (CwFinish, kind, "kind", N_ ("Kind"),
+                    N_ ("A word for what it is, which a coat over it may "
+                        "name.")),
+  CW_FIELD_TEXT_IN (CwFinish, unsuited, "unsuited", N_ ("Unsuited with"),
+                    N_ ("Kinds that it may not be used with by its maker's "
+                        "word; several with spaces between.")),
   CW_FIELD_DECIMAL_IN (CwFinish, pail, "pail", CW_DECIMAL (25), 1,
                        CW_DECIMAL (100000), N_ ("Pail"), "kg",
                        N_ ("Finish in a pail; 25 kg is common practice, no "

@@ -106,6 +106,10 @@ static const CwField project_fields[] = {
 
 static const CwNodeType *const info_types[] = { &cw_info_type, NULL };
 static const CwNodeType *const measure_types[] = { &cw_measure_type, NULL };
+static const CwNodeType *const limits_types[] = { &cw_limits_type, NULL };
+static const CwNodeType *const lifting_types[] = { &cw_lifting_type, NULL };
+static const CwNodeType *const wind_types[] = { &cw_wind_type, NULL };
+static const CwNodeType *const waiver_types[] = { &cw_waiver_type, NULL };
 static const CwNodeType *const sheet_types[] = { &cw_sheet_type, NULL };
 static const CwNodeType *const buildup_types[] = { &cw_buildup_type, NULL };
 static const CwNodeType *const mark_types[] = { &cw_mark_type, NULL };
@@ -117,6 +121,12 @@ static const CwSlot project_slots[] = {
                         info_types, TRUE },
   [CW_PROJECT_MEASURE] = { "measure", G_STRUCT_OFFSET (CwProject, measure),
                            FALSE, measure_types, TRUE },
+  [CW_PROJECT_LIMITS] = { "limits", G_STRUCT_OFFSET (CwProject, limits), FALSE,
+                          limits_types, TRUE },
+  [CW_PROJECT_LIFTING] = { "lifting", G_STRUCT_OFFSET (CwProject, lifting),
+                           FALSE, lifting_types, TRUE },
+  [CW_PROJECT_WIND] = { "wind", G_STRUCT_OFFSET (CwProject, wind), FALSE,
+                        wind_types, TRUE },
   [CW_PROJECT_SHEETS] = { "sheets", G_STRUCT_OFFSET (CwProject, sheets), TRUE,
                           sheet_types, FALSE },
   [CW_PROJECT_BUILDUPS] = { "buildups", G_STRUCT_OFFSET (CwProject, buildups),
@@ -126,6 +136,8 @@ static const CwSlot project_slots[] = {
   [CW_PROJECT_ELEVATIONS]
   = { "elevations", G_STRUCT_OFFSET (CwProject, elevations), TRUE,
       elevation_types, FALSE },
+  [CW_PROJECT_WAIVERS] = { "waivers", G_STRUCT_OFFSET (CwProject, waivers),
+                           TRUE, waiver_types, FALSE },
 };
 
 CW_LEAF_TYPE (cw_info_type, CwInfo, "info", N_ ("Project information"),
@@ -142,6 +154,9 @@ const CwNodeType *const cw_node_types[] = {
   &cw_project_type,
   &cw_info_type,
   &cw_measure_type,
+  &cw_limits_type,
+  &cw_lifting_type,
+  &cw_wind_type,
   &cw_sheet_type,
   &cw_scale_type,
   &cw_buildup_type,
@@ -165,5 +180,6 @@ const CwNodeType *const cw_node_types[] = {
   &cw_stub_out_type,
   &cw_unclad_type,
   &cw_band_type,
+  &cw_waiver_type,
   NULL,
 };

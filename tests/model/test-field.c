@@ -190,6 +190,14 @@ test_names (void)
     { &cw_info_type,
       "name number address client estimator date revision" },
     { &cw_measure_type, "rule limit" },
+    { &cw_limits_type,
+      "control-area control-side control-ratio stub-out-edge "
+      "scale-difference barrier-lap barrier-end-lap mesh-lap fall-height" },
+    { &cw_lifting_type, "index reach height to-reach to-height turn frequency "
+                        "hours grip" },
+    { &cw_wind_type,
+      "basis pressure speed exposure mean-height topography direction ground "
+      "internal zone factor" },
     { &cw_sheet_type, "id name file sha256 page turn" },
     { &cw_scale_type, "across along" },
     { &cw_buildup_type, "id name" },
@@ -199,16 +207,19 @@ test_names (void)
     { &cw_setting_out_type,
       "run start offset base bond stagger least-piece least-stagger "
       "joints-on-studs at-openings rasp offcuts turn" },
-    { &cw_fastener_type, "name length spacing edge per-box price" },
+    { &cw_fastener_type, "name length spacing edge diameter penetration "
+                         "gravity steel-thickness steel-strength safety "
+                         "duration per-box price" },
     { &cw_joint_mortar_type,
       "name bag yield water waste pot-life price" },
     { &cw_barrier_type,
       "name roll-width roll-length lap end-lap wrap price" },
-    { &cw_base_coat_type, "name suits bag use water waste price" },
+    { &cw_base_coat_type,
+      "name suits kind unsuited bag use water waste price" },
     { &cw_mesh_type,
       "name roll-width roll-length lap corner-width corner-height edge "
       "price" },
-    { &cw_finish_type, "name suits pail use waste price" },
+    { &cw_finish_type, "name suits kind unsuited pail use waste price" },
     { &cw_sealant_type, "name width depth cartridge waste price" },
     { &cw_mark_type, "id kind name width height rise head reveal" },
     { &cw_elevation_type,
@@ -221,6 +232,7 @@ test_names (void)
     { &cw_stub_out_type, "id trade shape x y width height clearance" },
     { &cw_unclad_type, "id name" },
     { &cw_band_type, "id name x y width height projection" },
+    { &cw_waiver_type, "check elevation item reason by date figures" },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
