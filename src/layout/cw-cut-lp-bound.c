@@ -3,6 +3,7 @@
 
 #include <glpk.h>
 #include <math.h>
+#include <string.h>
 
 #include "cw-cut-prices.h"
 #include "cw-linear.h"
@@ -18,6 +19,7 @@ typedef struct
   double best_quotient;
   gint64 *price;             /* those tried, whole */
   guint *times;              /* the panel worth most at them */
+  guint8 *is_seen;            /* sizes on the panels of this step */
   int *rows;                 /* room for one column */
   double *values;
 } Pricing;
@@ -129,16 +131,19 @@ is_wanted (const Pricing *pricing)
 static gboolean
 add_wanted (Pricing *pricing, guint index)
 {
-  if (!cw_cut_prices_list (pricing->prices, index, pricing->times)
-      || !is_wanted (pricing))
+  if (!cw_cut_prices_list (pricing->prices, index, pricing->times))
+    return FALSE;
+  for (guint i = 0; i < pricing->sizes->n; i++)
+    pricing->is_seen[i] |= pricing->times[i] > 0;
+  if (!is_wanted (pricing))
     return FALSE;
   add_column (pricing);
   return TRUE;
 }
 
-/* The panel worth most at the prices tried, and for every size one with it in
- * the corner: the table gives them all at once. FALSE when the master program
- * can use none. */
+/* The panel worth most at the prices tried, and for every size that has not
+ * been seen on one yet one with it in the corner: the table gives them all at
+ * once. FALSE when the master program can use none. */
 static gboolean
 step (Pricing *pricing, double share)
 {
@@ -148,9 +153,10 @@ step (Pricing *pricing, double share)
   if (most <= 0)
     return FALSE;
   note_bound (pricing, most);
+  memset (pricing->is_seen, 0, pricing->sizes->n);
   gboolean is_any_wanted = add_wanted (pricing, CW_CUT_PRICES_ANY);
   for (guint i = 0; i < pricing->sizes->n; i++)
-    if (add_wanted (pricing, i))
+    if (!pricing->is_seen[i] && add_wanted (pricing, i))
       is_any_wanted = TRUE;
   return is_any_wanted;
 }
@@ -166,19 +172,29 @@ can_rise (const Pricing *pricing)
 
 #define SHARE_OF_CENTRE 0.6
 
+/* A step of the simplex method goes over the whole program, some 1 ns for
+ * each place of it: it counts as so many sums. */
+static guint64
+effort_spent (const Pricing *pricing, guint n_fills)
+{
+  return n_fills * cw_cut_prices_effort (pricing->prices)
+         + (guint64) glp_get_it_cnt (pricing->master)
+               * (guint64) glp_get_num_cols (pricing->master)
+               * pricing->sizes->n / 2;
+}
+
 static void
 generate (Pricing *pricing, guint64 effort, GCancellable *cancellable)
 {
-  const guint64 of_a_step = cw_cut_prices_effort (pricing->prices);
-  guint64 spent = 0;
-  while (spent + of_a_step <= effort
+  guint n_fills = 1;
+  while (effort_spent (pricing, n_fills) <= effort
          && !g_cancellable_is_cancelled (cancellable)
          && solve_master (pricing) && can_rise (pricing))
     {
-      spent += of_a_step;
+      n_fills++;
       if (step (pricing, SHARE_OF_CENTRE))
         continue;
-      spent += of_a_step;
+      n_fills++;
       if (!step (pricing, 0))
         return;
     }
@@ -207,11 +223,13 @@ cw_cut_lp_bound (const CwCutSizes *sizes, CwCutSize panel, gboolean turn,
   g_autofree double *centre = g_new0 (double, sizes->n);
   g_autofree gint64 *price = g_new0 (gint64, sizes->n);
   g_autofree guint *times = g_new0 (guint, sizes->n);
+  g_autofree guint8 *is_seen = g_new0 (guint8, sizes->n);
   g_autofree int *rows = g_new (int, sizes->n + 1);
   g_autofree double *values = g_new (double, sizes->n + 1);
   Pricing pricing = { .sizes = sizes, .prices = prices, .bound = known,
                       .enough = enough, .dual = dual, .centre = centre,
-                      .price = price, .times = times, .rows = rows,
+                      .price = price, .times = times,
+                      .is_seen = is_seen, .rows = rows,
                       .values = values };
 
   cw_linear_begin ();

@@ -21,6 +21,7 @@ struct CwCutPrices
   guint *turned_across, *turned_along;
   gint64 *price;
   gint64 *worth;             /* of the rectangle [x * along.n + y] */
+  guint *dearest;            /* the blank that just fills it, if any */
 };
 
 /* Divides by all small numbers, so that halves, thirds … stay whole. */
@@ -140,6 +141,8 @@ cw_cut_prices_new (const CwCutSizes *sizes, CwCutSize panel, gboolean turn)
   prices->price = g_new0 (gint64, sizes->n);
   prices->worth
       = g_new0 (gint64, (gsize) prices->across.n * prices->along.n);
+  prices->dearest
+      = g_new0 (guint, (gsize) prices->across.n * prices->along.n);
   return prices;
 }
 
@@ -152,6 +155,7 @@ cw_cut_prices_free (CwCutPrices *prices)
   g_free (prices->turned_along);
   g_free (prices->price);
   g_free (prices->worth);
+  g_free (prices->dearest);
   g_free (prices);
 }
 
@@ -180,11 +184,13 @@ worth_of_place (const CwCutPrices *prices, guint across, guint along)
 }
 
 static void
-put_price (CwCutPrices *prices, guint across, guint along, gint64 price)
+put_price (CwCutPrices *prices, guint across, guint along, guint index)
 {
   gint64 *worth = worth_of_place (prices, across, along);
-  if (worth)
-    *worth = MAX (*worth, price);
+  if (!worth || *worth >= prices->price[index])
+    return;
+  *worth = prices->price[index];
+  prices->dearest[worth - prices->worth] = index;
 }
 
 static void
@@ -195,10 +201,10 @@ put_prices (CwCutPrices *prices)
   for (guint i = 0; i < prices->n_sizes; i++)
     {
       put_price (prices, prices->across.size[i], prices->along.size[i],
-                 prices->price[i]);
+                 i);
       if (prices->turned_across)
         put_price (prices, prices->turned_across[i], prices->turned_along[i],
-                   prices->price[i]);
+                   i);
     }
 }
 
@@ -281,27 +287,19 @@ cw_cut_prices_raised (const CwCutPrices *prices, guint index)
   return straight && turned ? MIN (*straight, *turned) : 0;
 }
 
+/* Whether the rectangle is worth what the blank of size @index is, which just
+ * fills it in the table. */
 static gboolean
-is_blank (const CwCutPrices *prices, guint x, guint y, gint64 worth,
-          guint *index)
+is_blank (const CwCutPrices *prices, guint x, guint y, guint index)
 {
   const gint64 *at = &row_of (prices, x)[y];
-  for (guint i = 0; i < prices->n_sizes; i++)
-    {
-      if (prices->price[i] != worth)
-        continue;
-      *index = i;
-      if (worth_of_place (prices, prices->across.size[i],
-                          prices->along.size[i])
-          == at)
-        return TRUE;
-      if (prices->turned_across
-          && worth_of_place (prices, prices->turned_across[i],
-                             prices->turned_along[i])
-                 == at)
-        return TRUE;
-    }
-  return FALSE;
+  if (prices->price[index] != *at)
+    return FALSE;
+  return at == worth_of_place (prices, prices->across.size[index],
+                               prices->along.size[index])
+         || (prices->turned_across
+             && at == worth_of_place (prices, prices->turned_across[index],
+                                      prices->turned_along[index]));
 }
 
 static void list_part (const CwCutPrices *prices, guint x, guint y,
@@ -347,7 +345,6 @@ static void
 list_part (const CwCutPrices *prices, guint x, guint y, guint *times)
 {
   const gint64 worth = row_of (prices, x)[y];
-  guint index;
   if (worth == 0)
     return;
   /* Nothing is lost by making it as small as its worth allows. */
@@ -355,7 +352,8 @@ list_part (const CwCutPrices *prices, guint x, guint y, guint *times)
     x--;
   while (row_of (prices, x)[y - 1] == worth)
     y--;
-  if (is_blank (prices, x, y, worth, &index))
+  const guint index = prices->dearest[row_of (prices, x) + y - prices->worth];
+  if (is_blank (prices, x, y, index))
     times[index]++;
   else if (!list_along (prices, x, y, times))
     list_across (prices, x, y, times);

@@ -215,7 +215,7 @@ static void
 test_against_all_choices (void)
 {
   guint n_found = 0;
-  for (guint round = 0; round < 300; round++)
+  for (guint round = 0; round < 100; round++)
     {
       Row rows[MOST_ROWS];
       CwCutSize blanks[N_SMALL];
@@ -237,7 +237,7 @@ test_against_all_choices (void)
       assert_yields_all (panels, blanks, N_SMALL);
       n_found++;
     }
-  g_assert_cmpuint (n_found, >, 100);
+  g_assert_cmpuint (n_found, >, 30);
 }
 
 /* What two searches found, one on panels of 10, one on panels of 6. */
