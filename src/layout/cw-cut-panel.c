@@ -4,7 +4,7 @@
 static CwCutPanel *
 panel_new (guint group)
 {
-  CwCutPanel *panel = g_new (CwCutPanel, 1);
+  CwCutPanel *panel = g_new0 (CwCutPanel, 1);
   panel->group = group;
   panel->placements = g_array_new (FALSE, FALSE, sizeof (CwCutPlacement));
   panel->cuts = g_array_new (FALSE, FALSE, sizeof (CwCut));
@@ -16,6 +16,7 @@ cw_cut_panel_free (CwCutPanel *panel)
 {
   g_array_unref (panel->placements);
   g_array_unref (panel->cuts);
+  cw_cut_tree_clear (&panel->tree);
   g_free (panel);
 }
 
@@ -133,5 +134,7 @@ cw_cut_panel_new (const CwCutTree *tree, const guint *names, guint group,
 {
   Sawing sawing = { tree, names, kerf, panel_new (group) };
   saw (&sawing, 0, 0, 0);
+  cw_cut_tree_copy (&sawing.panel->tree, tree);
+  cw_cut_tree_rename (&sawing.panel->tree, names);
   return sawing.panel;
 }

@@ -1,43 +1,49 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-cut-plan.h"
 
-#include <string.h>
-
 #include "cw-cut-bound.h"
 #include "cw-cut-panel.h"
 #include "cw-cut-search.h"
 
-/* Places looked at: for each blank, at the most for one group, and how many
- * coolings that makes. Measured with bench-cutting: some 4 to 8 ns a place. */
+/* Places looked at: for each blank and at the most for one group, and how many
+ * coolings that makes. Measured with bench-cutting: some 8 to 12 ns a place.
+ * Between coolings the panels seen, at the most so many, are put together by
+ * set covering in so many steps. */
 static const struct
 {
-  guint64 a_blank, most, coolings;
+  guint64 a_blank, most;
+  guint coolings, patterns, steps;
 } efforts[] = {
-  [CW_CUT_EFFORT_FIRST] = { 0, 0, 1 },
-  [CW_CUT_EFFORT_LIVE] = { 20000, 4000000, 1 },
-  [CW_CUT_EFFORT_LONG] = { 8000000, 800000000, 8 },
+  [CW_CUT_EFFORT_FIRST] = { 0, 0, 1, 0, 0 },
+  [CW_CUT_EFFORT_LIVE] = { 25000, 3000000, 1, 0, 0 },
+  [CW_CUT_EFFORT_LONG] = { 6000000, 500000000, 8, 4000, 4000 },
 };
 
 /* Far above any wall's cut pieces; keeps the bound's tables in proportion. */
 #define MOST_BLANKS_FOR_SEARCH 4000
 
+/* The blanks of one group that need cutting. */
+typedef struct
+{
+  guint number;
+  GArray *names;             /* guint: places in the plan's array */
+  GArray *sizes;             /* CwCutSize, kerf added */
+  CwCutSearch *search;
+} Group;
+
 typedef struct
 {
   const CwCutBlank *blanks;
+  guint n_blanks;
   const CwCutRules *rules;
   CwCutEffort effort;
   CwCutProgress progress;
   gpointer data;
   GCancellable *cancellable;
   CwCutPlan *plan;
+  GPtrArray *groups;         /* Group */
+  guint n_done;              /* groups */
 } Planning;
-
-/* The blanks of one group that need cutting. */
-typedef struct
-{
-  GArray *names;             /* guint: places in the plan's array */
-  GArray *sizes;             /* CwCutSize, kerf added */
-} Group;
 
 static CwCutSize
 with_kerf (CwLength width, CwLength height, CwLength kerf)
@@ -45,71 +51,125 @@ with_kerf (CwLength width, CwLength height, CwLength kerf)
   return (CwCutSize) { width + kerf, height + kerf };
 }
 
-static void
-report (const Planning *planning, const CwCutSearch *search, guint64 whole)
+static CwCutSize
+panel_size (const CwCutRules *rules)
 {
-  if (!planning->progress)
+  return with_kerf (rules->length, rules->height, rules->kerf);
+}
+
+/* Panels so far: those that are not cut, and what each group takes. */
+static guint
+count_panels (const Planning *planning)
+{
+  guint n = planning->plan->panels->len;
+  for (guint i = 0; i < planning->groups->len; i++)
+    {
+      const Group *group = g_ptr_array_index (planning->groups, i);
+      n += cw_cut_search_n_panels (group->search);
+    }
+  return n;
+}
+
+/* @share: of the group at hand. */
+static void
+report (const Planning *planning, double share)
+{
+  if (planning->progress)
+    planning->progress (count_panels (planning),
+                        (planning->n_done + MIN (share, 1))
+                            / planning->groups->len,
+                        planning->data);
+}
+
+/* What the coolings threw away may make a better plan than each of them. */
+static void
+cover (const Planning *planning, CwCutSearch *search, const CwCutCover *seen)
+{
+  g_autoptr (GPtrArray) chosen = cw_cut_cover_choose (
+      seen, cw_cut_search_n_panels (search), efforts[planning->effort].steps,
+      planning->cancellable);
+  if (!chosen)
     return;
-  const double share
-      = (double) cw_cut_search_weighed (search) / (double) whole;
-  planning->progress (planning->plan->panels->len
-                          + cw_cut_search_n_panels (search),
-                      MIN (share, 1), planning->data);
+  g_autofree const CwCutTree **panels
+      = g_new (const CwCutTree *, chosen->len);
+  for (guint i = 0; i < chosen->len; i++)
+    panels[i] = &((CwCutChosen *) g_ptr_array_index (chosen, i))->tree;
+  cw_cut_search_take (search, panels, chosen->len);
+}
+
+static gboolean
+goes_on (const Planning *planning, const CwCutSearch *search, guint least)
+{
+  return cw_cut_search_n_panels (search) > least
+         && !g_cancellable_is_cancelled (planning->cancellable);
 }
 
 static void
-search_on (const Planning *planning, CwCutSearch *search, guint n_blanks,
-           guint least)
+search_on (const Planning *planning, const Group *group, guint least)
 {
-  const guint64 whole = MIN (n_blanks * efforts[planning->effort].a_blank,
+  CwCutSearch *search = group->search;
+  const guint n = group->sizes->len;
+  const guint coolings = efforts[planning->effort].coolings;
+  const guint patterns = efforts[planning->effort].patterns;
+  const guint64 whole = MIN (n * efforts[planning->effort].a_blank,
                              efforts[planning->effort].most);
-  /* Short enough that a cancel is heard within a moment. */
-  const guint64 cooling = whole / efforts[planning->effort].coolings;
+  g_autoptr (CwCutCover) seen
+      = cw_cut_cover_new (&g_array_index (group->sizes, CwCutSize, 0), n);
 
-  while (cw_cut_search_n_panels (search) > least
-         && cw_cut_search_weighed (search) < whole
-         && !g_cancellable_is_cancelled (planning->cancellable))
+  while (goes_on (planning, search, least)
+         && cw_cut_search_weighed (search) < whole)
     {
-      cw_cut_search_run (search, least, cooling);
-      report (planning, search, whole);
+      const guint64 weighed = cw_cut_search_weighed (search);
+      const guint cooling = (guint) (weighed * coolings / whole);
+      if (patterns > 0)
+        cw_cut_search_collect (search, seen, 0, 1,
+                               patterns * (cooling + 1) / coolings);
+      if (!cw_cut_search_run (search, least, whole / coolings,
+                              planning->cancellable)
+          && patterns > 0 && goes_on (planning, search, least))
+        cover (planning, search, seen);
+      report (planning,
+              (double) cw_cut_search_weighed (search) / (double) whole);
     }
 }
 
 static void
-take_panels (const Planning *planning, const CwCutSearch *search,
-             const Group *group, guint number)
+take_panels (const Planning *planning, const Group *group)
 {
-  for (guint i = 0; i < cw_cut_search_n_panels (search); i++)
+  for (guint i = 0; i < cw_cut_search_n_panels (group->search); i++)
     g_ptr_array_add (
         planning->plan->panels,
-        cw_cut_panel_new (cw_cut_search_panel (search, i),
-                          &g_array_index (group->names, guint, 0), number,
-                          planning->rules->kerf));
+        cw_cut_panel_new (cw_cut_search_panel (group->search, i),
+                          &g_array_index (group->names, guint, 0),
+                          group->number, planning->rules->kerf));
 }
 
 /* Depends on nothing but the blanks, so that a plan can be had again. */
 #define SEED 20
 
 static void
-plan_group (const Planning *planning, const Group *group, guint number)
+begin_group (const Planning *planning, Group *group)
 {
-  const CwCutRules *rules = planning->rules;
-  const CwCutSize panel
-      = with_kerf (rules->length, rules->height, rules->kerf);
-  const CwCutSize *sizes = &g_array_index (group->sizes, CwCutSize, 0);
-  g_autoptr (CwCutSearch) search = cw_cut_search_new (
-      sizes, group->sizes->len, panel, rules->turn, SEED);
-  const guint least = cw_cut_bound (
-      &(CwCutTask) { .blanks = sizes,
-                     .n_blanks = group->sizes->len,
-                     .panel = panel,
-                     .turn = rules->turn,
-                     .enough = cw_cut_search_n_panels (search) },
-      planning->effort, planning->cancellable);
+  group->search = cw_cut_search_new (
+      &g_array_index (group->sizes, CwCutSize, 0), group->sizes->len,
+      panel_size (planning->rules), planning->rules->turn, SEED);
+}
+
+static void
+plan_group (const Planning *planning, const Group *group)
+{
+  const CwCutTask task = {
+    .blanks = &g_array_index (group->sizes, CwCutSize, 0),
+    .n_blanks = group->sizes->len,
+    .panel = panel_size (planning->rules),
+    .turn = planning->rules->turn,
+    .enough = cw_cut_search_n_panels (group->search)
+  };
+  const guint least
+      = cw_cut_bound (&task, planning->effort, planning->cancellable);
 
   if (group->sizes->len <= MOST_BLANKS_FOR_SEARCH)
-    search_on (planning, search, group->sizes->len, least);
-  take_panels (planning, search, group, number);
+    search_on (planning, group, least);
   planning->plan->least += least;
 }
 
@@ -123,22 +183,24 @@ static void
 group_free (gpointer data)
 {
   Group *group = data;
+  g_clear_pointer (&group->search, cw_cut_search_free);
   g_array_unref (group->names);
   g_array_unref (group->sizes);
   g_free (group);
 }
 
 static Group *
-group_for (GHashTable *groups, GArray *order, guint number)
+group_for (const Planning *planning, GHashTable *by_number, guint number)
 {
-  Group *group = g_hash_table_lookup (groups, GUINT_TO_POINTER (number));
+  Group *group = g_hash_table_lookup (by_number, GUINT_TO_POINTER (number));
   if (group)
     return group;
-  group = g_new (Group, 1);
+  group = g_new0 (Group, 1);
+  group->number = number;
   group->names = g_array_new (FALSE, FALSE, sizeof (guint));
   group->sizes = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
-  g_hash_table_insert (groups, GUINT_TO_POINTER (number), group);
-  g_array_append_val (order, number);
+  g_hash_table_insert (by_number, GUINT_TO_POINTER (number), group);
+  g_ptr_array_add (planning->groups, group);
   return group;
 }
 
@@ -160,32 +222,55 @@ blank_size (const CwCutBlank *blank, const CwCutRules *rules)
 }
 
 static void
-plan_all (const Planning *planning, guint n_blanks)
+gather (const Planning *planning)
 {
-  GHashTable *groups = g_hash_table_new_full (NULL, NULL, NULL, group_free);
-  GArray *order = g_array_new (FALSE, FALSE, sizeof (guint));
-
-  for (guint i = 0; i < n_blanks; i++)
-    if (is_whole (&planning->blanks[i], planning->rules))
-      take_whole (planning, i);
-    else
-      {
-        Group *group
-            = group_for (groups, order, planning->blanks[i].group);
-        const CwCutSize size
-            = blank_size (&planning->blanks[i], planning->rules);
-        g_array_append_val (group->names, i);
-        g_array_append_val (group->sizes, size);
-      }
-  for (guint i = 0; i < order->len; i++)
+  g_autoptr (GHashTable) by_number = g_hash_table_new (NULL, NULL);
+  for (guint i = 0; i < planning->n_blanks; i++)
     {
-      const guint number = g_array_index (order, guint, i);
-      plan_group (planning,
-                  g_hash_table_lookup (groups, GUINT_TO_POINTER (number)),
-                  number);
+      const CwCutBlank *blank = &planning->blanks[i];
+      if (is_whole (blank, planning->rules))
+        {
+          take_whole (planning, i);
+          continue;
+        }
+      Group *group = group_for (planning, by_number, blank->group);
+      const CwCutSize size = blank_size (blank, planning->rules);
+      g_array_append_val (group->names, i);
+      g_array_append_val (group->sizes, size);
     }
-  g_array_unref (order);
-  g_hash_table_unref (groups);
+  for (guint i = 0; i < planning->groups->len; i++)
+    begin_group (planning, g_ptr_array_index (planning->groups, i));
+}
+
+static gboolean
+start_planning (Planning *planning)
+{
+  g_return_val_if_fail (planning->rules->length > 0, FALSE);
+  g_return_val_if_fail (planning->rules->height > 0, FALSE);
+  g_return_val_if_fail (planning->rules->kerf >= 0, FALSE);
+
+  planning->plan = g_new0 (CwCutPlan, 1);
+  g_atomic_ref_count_init (&planning->plan->count);
+  planning->plan->rules = *planning->rules;
+  planning->plan->panels = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_cut_panel_free);
+  planning->groups = g_ptr_array_new_with_free_func (group_free);
+  gather (planning);
+  return TRUE;
+}
+
+static CwCutPlan *
+finish_planning (Planning *planning)
+{
+  for (guint i = 0; i < planning->groups->len; i++)
+    {
+      plan_group (planning, g_ptr_array_index (planning->groups, i));
+      planning->n_done++;
+    }
+  for (guint i = 0; i < planning->groups->len; i++)
+    take_panels (planning, g_ptr_array_index (planning->groups, i));
+  g_ptr_array_unref (planning->groups);
+  return planning->plan;
 }
 
 CwCutPlan *
@@ -194,18 +279,53 @@ cw_cut_plan_new (const CwCutBlank *blanks, guint n_blanks,
                  CwCutProgress progress, gpointer data,
                  GCancellable *cancellable)
 {
-  g_return_val_if_fail (rules->length > 0 && rules->height > 0, NULL);
-  g_return_val_if_fail (rules->kerf >= 0, NULL);
+  Planning planning
+      = { .blanks = blanks, .n_blanks = n_blanks, .rules = rules,
+          .effort = effort, .progress = progress, .data = data,
+          .cancellable = cancellable };
+  return start_planning (&planning) ? finish_planning (&planning) : NULL;
+}
 
-  CwCutPlan *plan = g_new0 (CwCutPlan, 1);
-  g_atomic_ref_count_init (&plan->count);
-  plan->rules = *rules;
-  plan->panels = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_cut_panel_free);
+/* Hands the panels of @former to the search of their group. */
+static void
+go_on_from (const Planning *planning, const CwCutPlan *former,
+            const Group *group)
+{
+  g_autofree guint *places = g_new0 (guint, planning->n_blanks);
+  g_autoptr (GPtrArray) panels = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_cut_tree_free);
+  for (guint i = 0; i < group->names->len; i++)
+    places[g_array_index (group->names, guint, i)] = i;
+  for (guint i = 0; i < former->panels->len; i++)
+    {
+      const CwCutPanel *panel = g_ptr_array_index (former->panels, i);
+      if (panel->group != group->number || panel->tree.n_nodes == 0)
+        continue;
+      CwCutTree *tree = cw_cut_tree_dup (&panel->tree);
+      cw_cut_tree_rename (tree, places);
+      g_ptr_array_add (panels, tree);
+    }
+  cw_cut_search_take (group->search, (const CwCutTree **) panels->pdata,
+                      panels->len);
+}
 
-  const Planning planning = { blanks, rules, effort, progress,
-                              data,   cancellable, plan };
-  plan_all (&planning, n_blanks);
+CwCutPlan *
+cw_cut_plan_improve (const CwCutPlan *former, const CwCutBlank *blanks,
+                     guint n_blanks, CwCutEffort effort,
+                     CwCutProgress progress, gpointer data,
+                     GCancellable *cancellable)
+{
+  Planning planning
+      = { .blanks = blanks, .n_blanks = n_blanks, .rules = &former->rules,
+          .effort = effort, .progress = progress, .data = data,
+          .cancellable = cancellable };
+  if (!start_planning (&planning))
+    return NULL;
+  for (guint i = 0; i < planning.groups->len; i++)
+    go_on_from (&planning, former,
+                g_ptr_array_index (planning.groups, i));
+  CwCutPlan *plan = finish_planning (&planning);
+  plan->least = MAX (plan->least, former->least);
   return plan;
 }
 

@@ -13,7 +13,7 @@
 
 #include <gio/gio.h>
 
-#include "cw-length.h"
+#include "cw-cut-tree.h"
 
 G_BEGIN_DECLS
 
@@ -60,6 +60,7 @@ typedef struct
   guint group;
   GArray *placements;        /* CwCutPlacement */
   GArray *cuts;              /* CwCut, in the order of sawing */
+  CwCutTree tree;            /* the same as a tree; no nodes when uncut */
 } CwCutPanel;
 
 typedef struct
@@ -70,7 +71,8 @@ typedef struct
   guint least;               /* no plan can do with fewer panels */
 } CwCutPlan;
 
-/* Called with the panels so far and the share of the effort spent, 0 … 1. */
+/* Called with the panels of the best plan so far, all groups taken together,
+ * and the share of the effort spent, 0 … 1. */
 typedef void (*CwCutProgress) (guint n_panels, double share, gpointer data);
 
 /*
@@ -86,6 +88,21 @@ CwCutPlan *cw_cut_plan_new (const CwCutBlank *blanks, guint n_blanks,
                             const CwCutRules *rules, CwCutEffort effort,
                             CwCutProgress progress, gpointer data,
                             GCancellable *cancellable);
+
+/*
+ * cw_cut_plan_improve:
+ * @former: a plan of the same blanks
+ *
+ * Looks on from @former, first for a plan of one panel less.
+ *
+ * Returns: (transfer full): a plan of fewer panels, or with the same panels
+ *   and perhaps a greater bound; when @cancellable is cancelled, the best
+ *   until then
+ */
+CwCutPlan *cw_cut_plan_improve (const CwCutPlan *former,
+                                const CwCutBlank *blanks, guint n_blanks,
+                                CwCutEffort effort, CwCutProgress progress,
+                                gpointer data, GCancellable *cancellable);
 CwCutPlan *cw_cut_plan_ref (const CwCutPlan *plan);
 void cw_cut_plan_unref (CwCutPlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwCutPlan, cw_cut_plan_unref)

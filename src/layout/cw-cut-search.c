@@ -37,13 +37,6 @@ struct CwCutSearch
   guint64 cost;
 };
 
-static void
-tree_free (gpointer tree)
-{
-  cw_cut_tree_clear (tree);
-  g_free (tree);
-}
-
 static CwCutTree *
 tree_new (CwCutSize size)
 {
@@ -350,6 +343,9 @@ offer_touched (CwCutSearch *search)
 #define WORTH_WEIGHT 0.2
 #define HOTTEST 0.015
 
+/* Keeping and weighing a panel takes as long as looking at so many places. */
+#define PLACES_PER_TOUCHED 30
+
 static void
 round_once (CwCutSearch *search)
 {
@@ -374,6 +370,7 @@ round_once (CwCutSearch *search)
     give_up (search);
   else
     offer_touched (search);
+  search->weighed += PLACES_PER_TOUCHED * search->n_touched;
   forget_touched (search);
 }
 
@@ -382,11 +379,9 @@ keep_best (CwCutSearch *search)
 {
   g_ptr_array_set_size (search->best, 0);
   for (guint i = 0; i < search->trees->len; i++)
-    {
-      CwCutTree *copy = tree_new (search->panel);
-      cw_cut_tree_copy (copy, g_ptr_array_index (search->trees, i));
-      g_ptr_array_add (search->best, copy);
-    }
+    g_ptr_array_add (
+        search->best,
+        cw_cut_tree_dup (g_ptr_array_index (search->trees, i)));
 }
 
 static void
@@ -435,9 +430,9 @@ cw_cut_search_new (const CwCutSize *blanks, guint n_blanks, CwCutSize panel,
       search->least.height
           = MIN (search->least.height, turn ? lesser : size.height);
     }
-  search->trees = g_ptr_array_new_with_free_func (tree_free);
-  search->saved = g_ptr_array_new_with_free_func (tree_free);
-  search->best = g_ptr_array_new_with_free_func (tree_free);
+  search->trees = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_cut_tree_free);
+  search->saved = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_cut_tree_free);
+  search->best = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_cut_tree_free);
   search->touched = g_new0 (guint, n_blanks);
   search->is_touched = g_new0 (guint8, n_blanks + 1);
   search->out = g_array_new (FALSE, FALSE, sizeof (gint32));
@@ -493,16 +488,21 @@ drop_panel (CwCutSearch *search)
   g_ptr_array_remove_index_fast (search->trees, emptiest);
 }
 
+/* A moment's work. */
+#define ROUNDS_TO_CANCEL 256
+
 /* One slow cooling over @effort places weighed; TRUE when every blank has
  * found a place on the way. */
 static gboolean
-cool_down (CwCutSearch *search, guint64 effort)
+cool_down (CwCutSearch *search, guint64 effort, GCancellable *cancellable)
 {
   const guint64 start = search->weighed;
-  while (search->out->len > 0)
+  for (guint round = 1; search->out->len > 0; round++)
     {
       const guint64 done = search->weighed - start;
-      if (done >= effort)
+      if (done >= effort
+          || (round % ROUNDS_TO_CANCEL == 0
+              && g_cancellable_is_cancelled (cancellable)))
         return FALSE;
       search->heat = HOTTEST * (1 - (double) done / (double) effort) + 1e-9;
       round_once (search);
@@ -511,16 +511,30 @@ cool_down (CwCutSearch *search, guint64 effort)
 }
 
 gboolean
-cw_cut_search_run (CwCutSearch *search, guint least, guint64 effort)
+cw_cut_search_run (CwCutSearch *search, guint least, guint64 effort,
+                   GCancellable *cancellable)
 {
   if (search->best->len <= least)
     return FALSE;
   if (search->out->len == 0)
     drop_panel (search);
-  if (!cool_down (search, effort))
+  if (!cool_down (search, effort, cancellable))
     return FALSE;
   keep_best (search);
   return TRUE;
+}
+
+void
+cw_cut_search_take (CwCutSearch *search, const CwCutTree **panels,
+                    guint n_panels)
+{
+  if (n_panels > search->best->len)
+    return;
+  g_array_set_size (search->out, 0);
+  g_ptr_array_set_size (search->trees, 0);
+  for (guint i = 0; i < n_panels; i++)
+    g_ptr_array_add (search->trees, cw_cut_tree_dup (panels[i]));
+  keep_best (search);
 }
 
 guint64

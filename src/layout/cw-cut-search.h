@@ -33,7 +33,18 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwCutSearch, cw_cut_search_free)
 
 /* Looks at about @effort places for a plan of fewer panels than the best so
  * far, but never fewer than @least. TRUE as soon as one is found. */
-gboolean cw_cut_search_run (CwCutSearch *search, guint least, guint64 effort);
+gboolean cw_cut_search_run (CwCutSearch *search, guint least, guint64 effort,
+                            GCancellable *cancellable);
+
+/*
+ * cw_cut_search_take:
+ * @panels: (array length=n_panels): a plan of the blanks of the search, each
+ *   once; copied
+ *
+ * Goes on from that plan unless it has more panels than the best so far.
+ */
+void cw_cut_search_take (CwCutSearch *search, const CwCutTree **panels,
+                         guint n_panels);
 
 /*
  * cw_cut_search_collect:

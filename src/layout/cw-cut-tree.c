@@ -43,7 +43,7 @@ reserve (CwCutTree *tree, gint32 n_nodes, gint32 n_free)
 void
 cw_cut_tree_copy (CwCutTree *to, const CwCutTree *from)
 {
-  reserve (to, from->n_nodes, from->n_free);
+  reserve (to, from->n_nodes, MAX (from->n_free, 1));
   memcpy (to->nodes, from->nodes, from->n_nodes * sizeof (CwCutNode));
   memcpy (to->free, from->free, from->n_free * sizeof (gint32));
   to->n_nodes = from->n_nodes;
@@ -52,6 +52,21 @@ cw_cut_tree_copy (CwCutTree *to, const CwCutTree *from)
   to->n_free = from->n_free;
   to->most_width = from->most_width;
   to->most_height = from->most_height;
+}
+
+CwCutTree *
+cw_cut_tree_dup (const CwCutTree *tree)
+{
+  CwCutTree *copy = g_new0 (CwCutTree, 1);
+  cw_cut_tree_copy (copy, tree);
+  return copy;
+}
+
+void
+cw_cut_tree_free (CwCutTree *tree)
+{
+  cw_cut_tree_clear (tree);
+  g_free (tree);
 }
 
 static void
@@ -282,4 +297,12 @@ cw_cut_tree_remove (CwCutTree *tree, gint32 at, GArray *blanks)
   become_free (tree, at);
   join_free (tree, at);
   measure_room (tree);
+}
+
+void
+cw_cut_tree_rename (CwCutTree *tree, const guint *names)
+{
+  for (gint32 at = 0; at < tree->n_nodes; at++)
+    if (tree->nodes[at].kind == CW_CUT_NODE_BLANK)
+      tree->nodes[at].blank = (gint32) names[tree->nodes[at].blank];
 }

@@ -62,6 +62,11 @@ typedef struct
 
 void cw_cut_tree_init (CwCutTree *tree, CwLength width, CwLength height);
 void cw_cut_tree_clear (CwCutTree *tree);
+/* On the heap. */
+CwCutTree *cw_cut_tree_dup (const CwCutTree *tree);
+void cw_cut_tree_free (CwCutTree *tree);
+
+/* @to: a tree, or zeros */
 void cw_cut_tree_copy (CwCutTree *to, const CwCutTree *from);
 
 /*
@@ -79,5 +84,8 @@ gint32 cw_cut_tree_place (CwCutTree *tree, gint32 at, gint32 blank,
 /* Takes the blanks at and below @at out, appends them to @blanks, and joins
  * the space with the free space beside it. */
 void cw_cut_tree_remove (CwCutTree *tree, gint32 at, GArray *blanks);
+
+/* @names: for each blank the number that it has from now on. */
+void cw_cut_tree_rename (CwCutTree *tree, const guint *names);
 
 G_END_DECLS

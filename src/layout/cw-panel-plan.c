@@ -143,25 +143,24 @@ take_cuts (CwPanelPlan *plan, CwCutPlan *cut, guint least)
   plan->least = plan->n_whole + least;
 }
 
-/* Looks longer than for @former, and keeps its cuts where that found none
- * that save a panel. */
+/* Looks longer than for @former, whose cuts are where it begins. */
 static void
 look_on (CwPanelPlan *plan, const CwCutRules *rules,
          const CwPanelPlan *former, GCancellable *cancellable)
 {
-  CwCutPlan *cut = cw_cut_plan_new (
-      &g_array_index (plan->blanks, CwCutBlank, 0), plan->blanks->len, rules,
-      plan->effort, NULL, NULL, cancellable);
-  guint least = cut->least;
+  const CwCutBlank *blanks = &g_array_index (plan->blanks, CwCutBlank, 0);
+  const guint n = plan->blanks->len;
 
-  if (former)
-    least = MAX (least, former->least - former->n_whole);
-  if (former && former->cut->panels->len <= cut->panels->len)
+  if (!former)
     {
-      cw_cut_plan_unref (cut);
-      cut = cw_cut_plan_ref (former->cut);
+      CwCutPlan *cut = cw_cut_plan_new (blanks, n, rules, plan->effort, NULL,
+                                        NULL, cancellable);
+      take_cuts (plan, cut, cut->least);
+      return;
     }
-  take_cuts (plan, cut, least);
+  CwCutPlan *cut = cw_cut_plan_improve (former->cut, blanks, n, plan->effort,
+                                        NULL, NULL, cancellable);
+  take_cuts (plan, cut, MAX (cut->least, former->least - former->n_whole));
 }
 
 static void
@@ -262,6 +261,40 @@ cw_panel_plan_new (const CwPanelWalls *walls, guint n_walls, guint panel,
   if (g_cancellable_is_cancelled (cancellable))
     g_clear_pointer (&plan, cw_panel_plan_unref);
   return plan;
+}
+
+/* The same pieces, not planned yet. */
+static CwPanelPlan *
+with_pieces_of (const CwPanelPlan *plan)
+{
+  CwPanelPlan *copy = g_new0 (CwPanelPlan, 1);
+
+  g_atomic_ref_count_init (&copy->count);
+  copy->layouts = g_ptr_array_ref (plan->layouts);
+  copy->pieces = g_array_ref (plan->pieces);
+  copy->blanks = g_array_ref (plan->blanks);
+  copy->n_whole = plan->n_whole;
+  return copy;
+}
+
+CwPanelPlan *
+cw_panel_plan_improve (const CwPanelPlan *plan, CwCutProgress progress,
+                       gpointer data, GCancellable *cancellable)
+{
+  g_return_val_if_fail (plan != NULL, NULL);
+
+  if (!plan->cut || cw_panel_plan_is_settled (plan, CW_CUT_EFFORT_LONG))
+    return cw_panel_plan_ref (plan);
+  CwCutPlan *cut = cw_cut_plan_improve (
+      plan->cut, &g_array_index (plan->blanks, CwCutBlank, 0),
+      plan->blanks->len, CW_CUT_EFFORT_LONG, progress, data, cancellable);
+  CwPanelPlan *better = with_pieces_of (plan);
+
+  better->effort = g_cancellable_is_cancelled (cancellable)
+                       ? plan->effort
+                       : CW_CUT_EFFORT_LONG;
+  take_cuts (better, cut, MAX (cut->least, plan->least - plan->n_whole));
+  return better;
 }
 
 CwPanelPlan *

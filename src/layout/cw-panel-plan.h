@@ -61,6 +61,21 @@ CwPanelPlan *cw_panel_plan_new (const CwPanelWalls *walls, guint n_walls,
                                 guint panel, CwOffcuts offcuts,
                                 CwCutEffort effort, const CwPanelPlan *former,
                                 GCancellable *cancellable);
+
+/*
+ * cw_panel_plan_improve:
+ * @progress: (nullable): called now and then from the thread that searches,
+ *   with the panels that are cut so far: whole and rasped pieces not counted
+ *
+ * Looks long, beginning with the cuts of @plan.
+ *
+ * Returns: (transfer full): @plan, or one of fewer panels or a greater bound;
+ *   when @cancellable is cancelled the best until then, which is settled no
+ *   more than @plan
+ */
+CwPanelPlan *cw_panel_plan_improve (const CwPanelPlan *plan,
+                                    CwCutProgress progress, gpointer data,
+                                    GCancellable *cancellable);
 CwPanelPlan *cw_panel_plan_ref (const CwPanelPlan *plan);
 void cw_panel_plan_unref (CwPanelPlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwPanelPlan, cw_panel_plan_unref)

@@ -260,7 +260,7 @@ test_never_above_a_plan (void)
           = bound_of (blanks, NULL, 20, panel, turn, CW_CUT_EFFORT_FIRST);
       const guint least
           = bound_of (blanks, NULL, 20, panel, turn, CW_CUT_EFFORT_LIVE);
-      cw_cut_search_run (search, 1, 300000);
+      cw_cut_search_run (search, 1, 300000, NULL);
       g_assert_cmpuint (least, <=, cw_cut_search_n_panels (search));
       g_assert_cmpuint (first, <=, least);
       n_raised += first < least;

@@ -252,9 +252,9 @@ test_collects_from_searches (void)
   g_autoptr (CwCutSearch) on_short
       = cw_cut_search_new (blanks, 5, (CwCutSize) { 6, 1 }, FALSE, 1);
   cw_cut_search_collect (on_long, cover, 10, 100, 1000);
-  cw_cut_search_run (on_long, 1, 2000);
+  cw_cut_search_run (on_long, 1, 2000, NULL);
   cw_cut_search_collect (on_short, cover, 6, 61, 1000);
-  cw_cut_search_run (on_short, 1, 2000);
+  cw_cut_search_run (on_short, 1, 2000, NULL);
   /* 5 + 5 on a long one, 6 and 3 + 3 on a short one each: 222. Three long
    * ones would be 300, five blanks on four short ones 244. */
   g_autoptr (GPtrArray) panels

@@ -161,6 +161,16 @@ assert_same_cuts (const GArray *a, const GArray *b)
 }
 
 static void
+assert_same_panels (const CwCutPlan *a, const CwCutPlan *b)
+{
+  g_assert_cmpuint (a->panels->len, ==, b->panels->len);
+  for (guint i = 0; i < a->panels->len; i++)
+    assert_same_cuts (
+        ((const CwCutPanel *) g_ptr_array_index (a->panels, i))->cuts,
+        ((const CwCutPanel *) g_ptr_array_index (b->panels, i))->cuts);
+}
+
+static void
 test_same_plan_again (void)
 {
   const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
@@ -168,13 +178,7 @@ test_same_plan_again (void)
   fill_at_random (blanks, 40, &rules);
   g_autoptr (CwCutPlan) first = plan_of (blanks, 40, &rules);
   g_autoptr (CwCutPlan) second = plan_of (blanks, 40, &rules);
-  g_assert_cmpuint (first->panels->len, ==, second->panels->len);
-  for (guint i = 0; i < first->panels->len; i++)
-    {
-      const CwCutPanel *a = g_ptr_array_index (first->panels, i);
-      const CwCutPanel *b = g_ptr_array_index (second->panels, i);
-      assert_same_cuts (a->cuts, b->cuts);
-    }
+  assert_same_panels (first, second);
 }
 
 static void
@@ -215,6 +219,85 @@ test_progress_and_cancel (void)
   check_cut_plan (cancelled, blanks, 12);
 }
 
+typedef struct
+{
+  guint n_calls, fewest;
+  double share;
+} Course;
+
+/* The share grows, the panels do not. */
+static void
+note_course (guint n_panels, double share, gpointer data)
+{
+  Course *course = data;
+  g_assert_cmpfloat (share, >=, course->share);
+  g_assert_cmpfloat (share, <=, 1);
+  g_assert_cmpuint (n_panels, <=, course->fewest);
+  course->share = share;
+  course->fewest = n_panels;
+  course->n_calls++;
+}
+
+/* From a plan without search on: never more panels, and at least once fewer. */
+static void
+test_improve (void)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
+  guint n_saved = 0, n_calls = 0;
+  for (guint round = 0; round < 20; round++)
+    {
+      CwCutBlank blanks[60];
+      fill_at_random (blanks, 60, &rules);
+      g_autoptr (CwCutPlan) first = cw_cut_plan_new (
+          blanks, 60, &rules, CW_CUT_EFFORT_FIRST, NULL, NULL, NULL);
+      Course course = { 0, first->panels->len, 0 };
+      g_autoptr (CwCutPlan) better
+          = cw_cut_plan_improve (first, blanks, 60, CW_CUT_EFFORT_LIVE,
+                                 note_course, &course, NULL);
+      check_cut_plan (better, blanks, 60);
+      g_assert_cmpuint (better->panels->len, <=, course.fewest);
+      g_assert_cmpuint (better->least, >=, first->least);
+      n_saved += first->panels->len - better->panels->len;
+      n_calls += course.n_calls;
+    }
+  g_assert_cmpuint (n_saved, >, 0);
+  g_assert_cmpuint (n_calls, >, 0);
+}
+
+static void
+test_improve_cancelled (void)
+{
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), CW_MM (4) };
+  CwCutBlank blanks[60];
+  fill_at_random (blanks, 60, &rules);
+  blanks[0] = (CwCutBlank) { CW_MM (2400), CW_MM (600), 0 };
+  g_autoptr (CwCutPlan) former = plan_of (blanks, 60, &rules);
+  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
+  g_cancellable_cancel (cancellable);
+  g_autoptr (CwCutPlan) kept
+      = cw_cut_plan_improve (former, blanks, 60, CW_CUT_EFFORT_LONG, NULL,
+                             NULL, cancellable);
+  check_cut_plan (kept, blanks, 60);
+  g_assert_cmpuint (kept->least, ==, former->least);
+  assert_same_panels (kept, former);
+}
+
+/* A long search gives the same plan again. */
+static void
+test_long (void)
+{
+  const CwCutRules rules = { 10, 10, 0, FALSE };
+  CwCutBlank blanks[24];
+  for (guint i = 0; i < 24; i++)
+    blanks[i] = (CwCutBlank) { 1 + 7 * i % 9, 1 + 5 * i % 8, 0 };
+  g_autoptr (CwCutPlan) first = cw_cut_plan_new (
+      blanks, 24, &rules, CW_CUT_EFFORT_LONG, NULL, NULL, NULL);
+  g_autoptr (CwCutPlan) second = cw_cut_plan_new (
+      blanks, 24, &rules, CW_CUT_EFFORT_LONG, NULL, NULL, NULL);
+  check_cut_plan (first, blanks, 24);
+  assert_same_panels (first, second);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -229,5 +312,9 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/cut-plan/same-plan-again", test_same_plan_again);
   g_test_add_func ("/layout/cut-plan/progress-and-cancel",
                    test_progress_and_cancel);
+  g_test_add_func ("/layout/cut-plan/improve", test_improve);
+  g_test_add_func ("/layout/cut-plan/improve-cancelled",
+                   test_improve_cancelled);
+  g_test_add_func ("/layout/cut-plan/long", test_long);
   return g_test_run ();
 }
