@@ -12,6 +12,7 @@ typedef struct
   guint64 below, effort;
   GCancellable *cancellable;
   glp_prob *problem;
+  guint64 n_looks;           /* of the branching at what to do next */
 } Choosing;
 
 static const CwCutPattern *
@@ -91,12 +92,14 @@ relax (Choosing *choosing)
   return result == 0 && glp_get_status (choosing->problem) == GLP_OPT;
 }
 
+/* A branch may be closed without a step of the simplex method. */
 static void
 watch_branching (glp_tree *tree, void *data)
 {
-  const Choosing *choosing = data;
+  Choosing *choosing = data;
   const int n_steps = glp_get_it_cnt (glp_ios_get_prob (tree));
-  if ((guint64) n_steps >= choosing->effort
+  choosing->n_looks++;
+  if ((guint64) n_steps + choosing->n_looks >= choosing->effort
       || g_cancellable_is_cancelled (choosing->cancellable))
     glp_ios_terminate (tree);
 }
@@ -153,7 +156,7 @@ guint *
 cw_cut_choose (const CwCutCovering *covering, guint64 below, guint64 effort,
                GCancellable *cancellable)
 {
-  Choosing choosing = { covering, below, effort, cancellable, NULL };
+  Choosing choosing = { covering, below, effort, cancellable, NULL, 0 };
   guint *times = NULL;
 
   cw_linear_begin ();

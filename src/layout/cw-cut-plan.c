@@ -16,7 +16,7 @@ static const struct
 } efforts[] = {
   [CW_CUT_EFFORT_FIRST] = { 0, 0, 1, 0, 0 },
   [CW_CUT_EFFORT_LIVE] = { 25000, 3000000, 1, 0, 0 },
-  [CW_CUT_EFFORT_LONG] = { 6000000, 500000000, 8, 4000, 4000 },
+  [CW_CUT_EFFORT_LONG] = { 6000000, 400000000, 8, 3000, 2500 },
 };
 
 /* Far above any wall's cut pieces; keeps the bound's tables in proportion. */
