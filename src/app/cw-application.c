@@ -214,6 +214,7 @@ static const struct
   { "win.place::papers", { "<Alt>4" } },
   { "win.add-sheet", { "<Control><Shift>p" } },
   { "win.add-wall", { "<Control><Shift>w" } },
+  { "win.buildups", { "<Control>b" } },
   { "win.fit", { "<Control>0" } },
   { "win.closer", { "<Control>plus", "<Control>equal" } },
   { "win.farther", { "<Control>minus" } },

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-edits.h"
 
+#include "cw-buildup-edits.h"
+
 #include <math.h>
 #include <string.h>
 
@@ -172,16 +174,10 @@ cw_edit_vary_buildup (const CwProject *project, const char *elevation_id,
   const CwBuildup *from = cw_project_buildup (project, elevation->buildup);
   g_return_val_if_fail (from != NULL, NULL);
 
-  g_autoptr (CwNode) copy = cw_node_copy (&from->node);
-  g_autofree char *id = cw_project_free_id (project, "b");
-  cw_node_put_text (copy, "id", id);
-  cw_node_put_text (copy, "name", name);
-  g_autoptr (CwProject) both
-      = with_list (project, CW_PROJECT_BUILDUPS,
-                   cw_list_append (project->buildups, copy));
-  int field = cw_node_type_field (&cw_elevation_type, "buildup");
-  return replaced (both, &elevation->node,
-                   cw_node_with_text (&elevation->node, (guint) field, id));
+  g_autofree char *id = NULL;
+  g_autoptr (CwProject) both = cw_buildup_duplicate (project, from->id, &id);
+  g_autoptr (CwProject) named = cw_edit_rename (both, id, name);
+  return cw_buildup_give (named, elevation_id, id);
 }
 
 CwProject *

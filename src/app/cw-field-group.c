@@ -5,6 +5,9 @@
 #include "cw-field-row.h"
 #include "cw-i18n.h"
 
+/* No id has a blank in it. */
+#define FROM_LIBRARY "from library"
+
 struct _CwFieldGroup
 {
   GtkWidget parent;
@@ -67,9 +70,24 @@ number_given (CwFieldRow *row, gint64 value, CwFieldGroup *group)
                                         .number = value });
 }
 
+/* The window asks which, and gives it to the wall; until then the former one
+ * is shown again. */
+static void
+choose_from_library (CwFieldGroup *group)
+{
+  gtk_widget_activate_action (GTK_WIDGET (group), "win.buildup-from-library",
+                              NULL);
+  cw_field_group_refresh (group);
+}
+
 static void
 text_given (CwFieldRow *row, const char *text, CwFieldGroup *group)
 {
+  if (g_strcmp0 (text, FROM_LIBRARY) == 0)
+    {
+      choose_from_library (group);
+      return;
+    }
   apply (group, row, &(CwFieldChange) { .kind = CW_SET_TEXT, .text = text });
 }
 
@@ -119,6 +137,11 @@ offer_targets (CwFieldGroup *group, CwFieldRow *row)
       const CwNode *node = cw_list_at (list, i);
       g_ptr_array_add (ids, (gpointer) cw_node_id (node));
       g_ptr_array_add (labels, (gpointer) target_label (node));
+    }
+  if (list == project_of (group)->buildups)
+    {
+      g_ptr_array_add (ids, (gpointer) FROM_LIBRARY);
+      g_ptr_array_add (labels, (gpointer) _("From the library…"));
     }
   g_ptr_array_add (ids, NULL);
   g_ptr_array_add (labels, NULL);
@@ -214,6 +237,17 @@ cw_field_group_row (CwFieldGroup *group, const char *field)
         == 0)
       return group->rows->pdata[i];
   return NULL;
+}
+
+void
+cw_field_group_show_help (CwFieldGroup *group)
+{
+  g_return_if_fail (CW_IS_FIELD_GROUP (group));
+  gtk_box_layout_set_spacing (
+      GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (group))),
+      12);
+  for (guint i = 0; i < group->rows->len; i++)
+    cw_field_row_show_help (group->rows->pdata[i]);
 }
 
 static gboolean

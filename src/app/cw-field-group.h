@@ -25,6 +25,9 @@ GtkWidget *cw_field_group_new (CwJob *job, const char *title,
 /* The values as they are now. */
 void cw_field_group_refresh (CwFieldGroup *group);
 
+/* What each attribute is for stands under it, not in a tooltip. */
+void cw_field_group_show_help (CwFieldGroup *group);
+
 /* (nullable): the row of that field, for tests. */
 GtkWidget *cw_field_group_row (CwFieldGroup *group, const char *field);
 

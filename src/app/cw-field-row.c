@@ -13,6 +13,7 @@ struct _CwFieldRow
   const CwField *field;
   CwTextStyle style;
   GtkWidget *line, *label, *editor, *unit, *back, *trouble;
+  GtkWidget *help;        /* (nullable): shown below, else a tooltip */
   GStrv ids;              /* of a reference's targets */
   gboolean showing;       /* a value is being shown, not given */
   gboolean dirty;         /* typed and not given yet */
@@ -354,6 +355,36 @@ add_unit (CwFieldRow *row)
   gtk_box_append (GTK_BOX (row->line), row->unit);
 }
 
+/* What it is for and its default: as a tooltip, and said by a reader. */
+static void
+add_help (CwFieldRow *row)
+{
+  g_autofree char *help = cw_field_text_help (row->field, &row->style);
+  if (!*help)
+    return;
+  gtk_widget_set_tooltip_text (GTK_WIDGET (row), help);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (row->editor),
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, help,
+                                  -1);
+}
+
+void
+cw_field_row_show_help (CwFieldRow *row)
+{
+  g_return_if_fail (CW_IS_FIELD_ROW (row));
+  const char *help = gtk_widget_get_tooltip_text (GTK_WIDGET (row));
+  if (row->help || !help)
+    return;
+  row->help = gtk_label_new (help);
+  gtk_label_set_xalign (GTK_LABEL (row->help), 0);
+  gtk_label_set_wrap (GTK_LABEL (row->help), TRUE);
+  gtk_widget_add_css_class (row->help, "cw-dim");
+  gtk_widget_add_css_class (row->help, "cw-small");
+  gtk_widget_set_parent (row->help, GTK_WIDGET (row));
+  gtk_widget_remove_css_class (row->label, "cw-dim");
+  gtk_widget_set_has_tooltip (GTK_WIDGET (row), FALSE);
+}
+
 static void
 build (CwFieldRow *row)
 {
@@ -377,8 +408,7 @@ build (CwFieldRow *row)
   gtk_widget_set_visible (row->trouble, FALSE);
   gtk_widget_set_parent (row->trouble, GTK_WIDGET (row));
 
-  if (row->field->help)
-    gtk_widget_set_tooltip_text (GTK_WIDGET (row), _(row->field->help));
+  add_help (row);
   gtk_accessible_update_property (GTK_ACCESSIBLE (row->editor),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _(row->field->label), -1);
@@ -391,6 +421,7 @@ cw_field_row_dispose (GObject *object)
   g_clear_handle_id (&row->rest, g_source_remove);
   g_clear_pointer (&row->line, gtk_widget_unparent);
   g_clear_pointer (&row->trouble, gtk_widget_unparent);
+  g_clear_pointer (&row->help, gtk_widget_unparent);
   g_clear_pointer (&row->ids, g_strfreev);
   G_OBJECT_CLASS (cw_field_row_parent_class)->dispose (object);
 }

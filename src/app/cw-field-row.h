@@ -39,6 +39,9 @@ void cw_field_row_show_mixed (CwFieldRow *row);   /* several values */
 void cw_field_row_set_origin (CwFieldRow *row, gboolean from_elsewhere,
                               gboolean overrides);
 
+/* What it is for stands under it for good, not in a tooltip. */
+void cw_field_row_show_help (CwFieldRow *row);
+
 /* What is wrong, under the entry; NULL: nothing. */
 void cw_field_row_set_trouble (CwFieldRow *row, const char *trouble);
 

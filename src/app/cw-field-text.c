@@ -74,6 +74,52 @@ cw_field_text_parse (const CwField *field, const char *text,
   return TRUE;
 }
 
+/* A metric length is no fraction of an inch: then one that is near. */
+static char *
+default_number (const CwField *field, const CwTextStyle *style)
+{
+  if (field->kind != CW_FIELD_LENGTH)
+    return cw_field_text_format (field, field->fallback, style);
+  CwLength shown;
+  g_autofree char *near = cw_length_format (field->fallback, style);
+  if (cw_length_parse (near, style, &shown, NULL)
+      && shown == field->fallback)
+    return g_steal_pointer (&near);
+  return g_strconcat ("≈ ", near, NULL);
+}
+
+/* The default as words; NULL when there is none to tell. (transfer full) */
+static char *
+default_text (const CwField *field, const CwTextStyle *style)
+{
+  if (cw_field_is_text (field) || (field->flags & CW_FIELD_REQUIRED)
+      || (field->flags & CW_FIELD_FROM_MARK))
+    return NULL;
+  if (field->kind == CW_FIELD_YES_NO)
+    return g_strdup (field->fallback ? _("yes") : _("no"));
+  if (field->kind == CW_FIELD_CHOICE)
+    {
+      const CwChoice *choice
+          = cw_field_choice_by_value (field, field->fallback);
+      return choice ? g_strdup (_(choice->label)) : NULL;
+    }
+  g_autofree char *number = default_number (field, style);
+  const char *unit = cw_field_text_unit (field);
+  return *unit ? g_strdup_printf ("%s %s", number, unit)
+               : g_steal_pointer (&number);
+}
+
+char *
+cw_field_text_help (const CwField *field, const CwTextStyle *style)
+{
+  const char *help = field->help ? _(field->help) : "";
+  g_autofree char *fallback = default_text (field, style);
+  if (!fallback)
+    return g_strdup (help);
+  /* Translators: what an attribute is for, then its default. */
+  return g_strdup_printf (_("%s Default: %s."), help, fallback);
+}
+
 const char *
 cw_field_text_unit (const CwField *field)
 {

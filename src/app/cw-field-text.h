@@ -18,6 +18,10 @@ gboolean cw_field_text_parse (const CwField *field, const char *text,
                               const CwTextStyle *style, gint64 *value,
                               GError **error);
 
+/* What an absent value means and why: "300 mm unless stated. The most along a
+ * stud …". (transfer full) */
+char *cw_field_text_help (const CwField *field, const CwTextStyle *style);
+
 /* The unit to stand beside the entry; "" where the text names it itself, as
  * lengths do. */
 const char *cw_field_text_unit (const CwField *field);

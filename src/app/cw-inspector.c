@@ -154,6 +154,16 @@ add_button (CwInspector *inspector, GtkWidget *box, const char *label,
 }
 
 static void
+add_action_button (GtkWidget *box, const char *label, const char *action)
+{
+  GtkWidget *button = gtk_button_new_with_label (label);
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_add_css_class (button, "cw-framed");
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), action);
+  gtk_box_append (GTK_BOX (box), button);
+}
+
+static void
 add_buildup (CwInspector *inspector, GtkWidget *box)
 {
   const CwElevation *elevation = shown_elevation (inspector);
@@ -164,6 +174,7 @@ add_buildup (CwInspector *inspector, GtkWidget *box)
   add_button (inspector, box, _("Vary it for this wall"),
               _("Makes a buildup like this one that only this wall has"),
               vary_buildup);
+  add_action_button (box, _("Edit buildups…"), "win.buildups");
   add_child_groups (inspector, box, path, &buildup->node);
 }
 
@@ -290,6 +301,18 @@ show_selection (CwInspector *inspector, GPtrArray *paths)
     add_fold (inspector, FOLD_SIDES, _("Sides"));
 }
 
+/* Which layers the buildup has, and how many of each. */
+static void
+append_layers (GString *shape, const CwBuildup *buildup)
+{
+  for (guint slot = 0; buildup && slot < cw_buildup_type.n_slots; slot++)
+    g_string_append_printf (
+        shape, " %d",
+        cw_buildup_type.slots[slot].is_list
+            ? (int) cw_list_length (cw_node_list (&buildup->node, slot))
+            : cw_node_child (&buildup->node, slot) != NULL);
+}
+
 /* Changes when other rows are needed, stays when only values changed. */
 static char *
 shape_now (CwInspector *inspector, const GPtrArray *paths)
@@ -315,6 +338,8 @@ shape_now (CwInspector *inspector, const GPtrArray *paths)
           shape, "in %s %s %d", elevation->id, elevation->buildup,
           outline ? (int) cw_list_length (outline->corners) : -1);
     }
+  if (elevation)
+    append_layers (shape, cw_project_buildup (project, elevation->buildup));
   g_string_append_printf (shape, " %d %d", (int) project->units,
                           (int) cw_list_length (project->marks));
   return g_string_free (shape, FALSE);

@@ -2,7 +2,8 @@
  *
  * The window's parts: what it is (cw-window.c), files in and out
  * (cw-window-file.c), sheets and walls (cw-window-sheet.c, cw-window-wall.c),
- * what is seen of the board (cw-window-view.c).
+ * what is seen of the board (cw-window-view.c), buildups
+ * (cw-window-buildups.c).
  */
 #pragma once
 
@@ -21,6 +22,7 @@ struct _CwWindow
   GtkWidget *name_label, *state_label, *stack;
   CwNotice *notice;
   CwWallsPlace *walls;
+  GtkWindow *buildups;        /* weak; NULL: not open */
   gboolean closing;           /* as soon as it is saved */
   gboolean may_close;         /* asked and answered */
 };
@@ -30,6 +32,7 @@ void cw_window_add_file_actions (CwWindow *window);
 void cw_window_add_sheet_actions (CwWindow *window);
 void cw_window_add_wall_actions (CwWindow *window);
 void cw_window_add_view_actions (CwWindow *window);
+void cw_window_add_buildup_actions (CwWindow *window);
 
 /* Saves, asking for a name where there is none. */
 void cw_window_save (CwWindow *window);

@@ -140,6 +140,7 @@ add_actions (CwWindow *window)
   cw_window_add_sheet_actions (window);
   cw_window_add_wall_actions (window);
   cw_window_add_view_actions (window);
+  cw_window_add_buildup_actions (window);
 }
 
 static void
@@ -155,6 +156,7 @@ static void
 cw_window_dispose (GObject *object)
 {
   CwWindow *window = CW_WINDOW (object);
+  g_clear_weak_pointer (&window->buildups);
   g_clear_object (&window->job);
   G_OBJECT_CLASS (cw_window_parent_class)->dispose (object);
 }

@@ -109,8 +109,12 @@ varied_buildup_is_of_one_wall (House *house, gconstpointer data)
   const CwBuildup *varied = cw_project_buildup (next, south->buildup);
   g_assert_cmpstr (varied->name, ==, "Thicker");
   g_assert_cmpstr (cw_project_elevation (next, "east")->buildup, ==, "b1");
-  g_assert_true (varied->panels
-                 == cw_project_buildup (next, "b1")->panels);
+  const CwBuildup *former = cw_project_buildup (next, "b1");
+  g_assert_true (cw_node_equal (varied->fastener, former->fastener));
+  /* A change of one must not find the other's layer. */
+  g_assert_true (varied->fastener != former->fastener);
+  g_assert_true (cw_list_at (varied->panels, 0)
+                 != cw_list_at (former->panels, 0));
 }
 
 static char *
