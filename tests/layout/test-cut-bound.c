@@ -3,6 +3,8 @@
  * The bound against counts known by arithmetic, and the table of prices
  * against a plain recursion over all cuts at whole numbers.
  */
+#include <math.h>
+
 #include "cw-cut-bound.h"
 #include "cw-cut-lp-bound.h"
 #include "cw-cut-prices.h"
@@ -74,6 +76,38 @@ test_turning (void)
       bound_of (blanks, times, 1, panel, TRUE, CW_CUT_EFFORT_LONG), ==, 1);
   g_assert_cmpuint (
       bound_of (blanks, times, 1, panel, FALSE, CW_CUT_EFFORT_LONG), ==, 2);
+}
+
+static CwCutSize
+blank_of (double width_mm, double height_mm)
+{
+  return (CwCutSize) { (CwLength) lround (width_mm * 1e6) + CW_MM (4),
+                       (CwLength) lround (height_mm * 1e6) + CW_MM (4) };
+}
+
+/* Derived: a wall of panels of 2400 by 600 with a kerf of 4. Two strips of
+ * 331.2 do not lie above each other, and a long one leaves no room for a
+ * piece of full height: four panels. Of the pieces of full height five fill a
+ * panel; seven more are over a half. What these leave takes one each of 772,
+ * 761.4, 761.4 and 736.6, and then the 583.6 nowhere: thirteen panels. The
+ * lengths themselves would fill 11.7. */
+static void
+test_strips_and_full_heights (void)
+{
+  const double full[] = { 2400, 2400, 2400, 2400, 2282.4, 1991.2,
+                          1952.8, 1846.6, 1404.6, 1404.6, 1254.6, 1216.2,
+                          772, 761.4, 761.4, 736.6, 583.6, 437.2, 372.6,
+                          304.8, 150, 150, 150 };
+  const double strips[] = { 2400, 2400, 2323.8, 2314.8, 150, 150 };
+  CwCutSize blanks[G_N_ELEMENTS (full) + G_N_ELEMENTS (strips)];
+  guint n = 0;
+  for (guint i = 0; i < G_N_ELEMENTS (full); i++)
+    blanks[n++] = blank_of (full[i], 600);
+  for (guint i = 0; i < G_N_ELEMENTS (strips); i++)
+    blanks[n++] = blank_of (strips[i], 331.2);
+  const CwCutSize panel = { CW_MM (2404), CW_MM (604) };
+  g_assert_cmpuint (
+      bound_of (blanks, NULL, n, panel, FALSE, CW_CUT_EFFORT_LIVE), ==, 17);
 }
 
 static void
@@ -276,6 +310,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/cut-bound/heights-in-nm", test_heights_in_nm);
   g_test_add_func ("/layout/cut-bound/pinwheel", test_pinwheel);
   g_test_add_func ("/layout/cut-bound/turning", test_turning);
+  g_test_add_func ("/layout/cut-bound/strips-and-full-heights",
+                   test_strips_and_full_heights);
   g_test_add_func ("/layout/cut-bound/stops", test_stops);
   g_test_add_func ("/layout/cut-bound/prices", test_prices);
   g_test_add_func ("/layout/cut-bound/prices-of-fine-sizes",
