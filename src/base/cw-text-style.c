@@ -5,6 +5,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "cw-money.h"
+
 /* Binary fractions carry noise after the fifteenth digit: 2.675 is kept as
  * 2.67499999999999982. Rounding what fifteen digits say is what a reader
  * would do. */
@@ -141,5 +143,7 @@ cw_text_style_amount (const CwTextStyle *style, double value, const char *unit)
                  ? (CwShownAmount){ value / shown[i].us_size, shown[i].us_unit,
                                     shown[i].us_decimals }
                  : (CwShownAmount){ value, shown[i].unit, shown[i].decimals };
+  if (cw_currency_is_code (unit))
+    amount.decimals = cw_currency (unit, CW_HALF_AWAY).places;
   return amount;
 }

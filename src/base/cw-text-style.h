@@ -48,7 +48,7 @@ typedef struct
 /*
  * cw_text_style_amount:
  * @value: an amount in the estimate's own unit
- * @unit: "m", "m²", "L", "kg", "h", "d", "%" or "" (a count)
+ * @unit: "m", "m²", "L", "kg", "h", "d", "%", "" (a count) or a currency's code
  *
  * What a reader in @style is shown: metric as it is, US in ft, ft², gal, lb.
  * By the exact factors of NIST SP 811, appendix B (from memory).
