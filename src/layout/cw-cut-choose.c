@@ -12,6 +12,7 @@ typedef struct
   guint64 below, effort;
   GCancellable *cancellable;
   glp_prob *problem;
+  guint64 of_a_step;         /* blanks on all patterns */
   guint64 n_looks;           /* of the branching at what to do next */
 } Choosing;
 
@@ -72,8 +73,18 @@ state_problem (Choosing *choosing)
     add_column (choosing, column);
 }
 
+/* A step goes over the whole program; so may a look of the branching, which
+ * can close a branch without a step. */
+static gboolean
+is_over (const Choosing *choosing, int n_steps)
+{
+  return ((guint64) n_steps + choosing->n_looks) * choosing->of_a_step
+             >= choosing->effort
+         || g_cancellable_is_cancelled (choosing->cancellable);
+}
+
 /* Simplex in short runs, so that a cancel is heard. */
-#define STEPS_AT_ONCE 500
+#define STEPS_AT_ONCE 200
 
 static gboolean
 relax (Choosing *choosing)
@@ -87,20 +98,16 @@ relax (Choosing *choosing)
   do
     result = glp_simplex (choosing->problem, &how);
   while (result == GLP_EITLIM
-         && (guint64) glp_get_it_cnt (choosing->problem) < choosing->effort
-         && !g_cancellable_is_cancelled (choosing->cancellable));
+         && !is_over (choosing, glp_get_it_cnt (choosing->problem)));
   return result == 0 && glp_get_status (choosing->problem) == GLP_OPT;
 }
 
-/* A branch may be closed without a step of the simplex method. */
 static void
 watch_branching (glp_tree *tree, void *data)
 {
   Choosing *choosing = data;
-  const int n_steps = glp_get_it_cnt (glp_ios_get_prob (tree));
   choosing->n_looks++;
-  if ((guint64) n_steps + choosing->n_looks >= choosing->effort
-      || g_cancellable_is_cancelled (choosing->cancellable))
+  if (is_over (choosing, glp_get_it_cnt (glp_ios_get_prob (tree))))
     glp_ios_terminate (tree);
 }
 
@@ -152,11 +159,23 @@ read_choice (const Choosing *choosing)
   return times;
 }
 
+static guint64
+count_blanks (const CwCutCovering *covering)
+{
+  guint64 n = 0;
+  for (guint i = 0; i < covering->patterns->len; i++)
+    n += ((const CwCutPattern *) g_ptr_array_index (covering->patterns, i))
+             ->n_sizes;
+  return n;
+}
+
 guint *
 cw_cut_choose (const CwCutCovering *covering, guint64 below, guint64 effort,
                GCancellable *cancellable)
 {
-  Choosing choosing = { covering, below, effort, cancellable, NULL, 0 };
+  Choosing choosing = { .covering = covering, .below = below,
+                        .effort = effort, .cancellable = cancellable,
+                        .of_a_step = count_blanks (covering) };
   guint *times = NULL;
 
   cw_linear_begin ();

@@ -62,9 +62,9 @@ guint cw_cut_cover_n_patterns (const CwCutCover *cover);
 /*
  * cw_cut_cover_choose:
  * @below: only choices of less cost count: that of a plan already known
- * @effort: steps of the simplex method to be made at most, a few thousand a
- *   second; never counted in time, so that the same patterns always give the
- *   same choice
+ * @effort: blanks of patterns gone over at the most, some 20 ns each; a step of
+ *   the simplex method goes over all patterns. Never counted in time, so that
+ *   the same patterns always give the same choice
  *
  * Branches over the linear program with GLPK (integer programming over
  * patterns: Gilmore and Gomory, Operations Research 9, 1961). May be called

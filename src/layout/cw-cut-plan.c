@@ -8,15 +8,16 @@
 /* Places looked at: for each blank and at the most for one group, and how many
  * coolings that makes. Measured with bench-cutting: some 8 to 12 ns a place.
  * Between coolings the panels seen, at the most so many, are put together by
- * set covering in so many steps. */
+ * set covering, with so much effort each time. */
 static const struct
 {
   guint64 a_blank, most;
-  guint coolings, patterns, steps;
+  guint coolings, patterns;
+  guint64 covering;
 } efforts[] = {
   [CW_CUT_EFFORT_FIRST] = { 0, 0, 1, 0, 0 },
   [CW_CUT_EFFORT_LIVE] = { 25000, 3000000, 1, 0, 0 },
-  [CW_CUT_EFFORT_LONG] = { 6000000, 400000000, 8, 3000, 2500 },
+  [CW_CUT_EFFORT_LONG] = { 6000000, 450000000, 8, 3000, 25000000 },
 };
 
 /* Far above any wall's cut pieces; keeps the bound's tables in proportion. */
@@ -86,7 +87,7 @@ static void
 cover (const Planning *planning, CwCutSearch *search, const CwCutCover *seen)
 {
   g_autoptr (GPtrArray) chosen = cw_cut_cover_choose (
-      seen, cw_cut_search_n_panels (search), efforts[planning->effort].steps,
+      seen, cw_cut_search_n_panels (search), efforts[planning->effort].covering,
       planning->cancellable);
   if (!chosen)
     return;

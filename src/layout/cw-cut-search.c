@@ -156,6 +156,10 @@ weigh_tree (CwCutSearch *search, guint index, const Blank *blank, Place *best)
     }
 }
 
+/* Keeping and changing a panel takes as long as looking at so many places, and
+ * as one for each part of it. */
+#define PLACES_PER_TOUCHED 20
+
 static CwCutTree *
 touch (CwCutSearch *search, guint index)
 {
@@ -163,6 +167,7 @@ touch (CwCutSearch *search, guint index)
   if (!search->is_touched[index])
     {
       search->is_touched[index] = TRUE;
+      search->weighed += PLACES_PER_TOUCHED + (guint) tree->n_nodes;
       while (search->saved->len <= search->n_touched)
         g_ptr_array_add (search->saved, tree_new (search->panel));
       cw_cut_tree_copy (
@@ -343,9 +348,6 @@ offer_touched (CwCutSearch *search)
 #define WORTH_WEIGHT 0.2
 #define HOTTEST 0.015
 
-/* Keeping and weighing a panel takes as long as looking at so many places. */
-#define PLACES_PER_TOUCHED 30
-
 static void
 round_once (CwCutSearch *search)
 {
@@ -370,7 +372,6 @@ round_once (CwCutSearch *search)
     give_up (search);
   else
     offer_touched (search);
-  search->weighed += PLACES_PER_TOUCHED * search->n_touched;
   forget_touched (search);
 }
 
