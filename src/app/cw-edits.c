@@ -2,9 +2,10 @@
 #include "cw-edits.h"
 
 #include "cw-buildup-edits.h"
+#include "cw-edit-arrange.h"
+#include "cw-free-ids.h"
 
 #include <math.h>
-#include <string.h>
 
 static CwProject *
 with_list (const CwProject *project, guint slot, CwList *list)
@@ -48,65 +49,6 @@ cw_edit_add_elevation (const CwProject *project, const char *name,
                     cw_list_append (project->elevations, node));
 }
 
-/* Gives out ids that no element has: a stem and the next free number. */
-typedef struct
-{
-  GHashTable *taken;    /* id */
-  guint next;
-} FreeIds;
-
-static void
-collect_ids (const CwNode *node, GHashTable *taken)
-{
-  const char *id = cw_node_id (node);
-  if (id && *id)
-    g_hash_table_add (taken, g_strdup (id));
-  for (guint slot = 0; slot < node->type->n_slots; slot++)
-    if (node->type->slots[slot].is_list)
-      {
-        CwList *list = cw_node_list (node, slot);
-        for (gsize i = 0; i < cw_list_length (list); i++)
-          collect_ids (cw_list_at (list, i), taken);
-      }
-    else if (cw_node_child (node, slot))
-      collect_ids (cw_node_child (node, slot), taken);
-}
-
-static char *
-next_id (FreeIds *ids, const char *like)
-{
-  g_autofree char *stem = g_strdup (like);
-  for (gsize n = strlen (stem); n > 1 && g_ascii_isdigit (stem[n - 1]); n--)
-    stem[n - 1] = '\0';
-  for (;;)
-    {
-      char *id = g_strdup_printf ("%s%u", stem, ++ids->next);
-      if (g_hash_table_add (ids->taken, id))
-        return g_strdup (id);
-    }
-}
-
-static CwNode *
-with_new_id (const CwNode *node, FreeIds *ids)
-{
-  CwNode *copy = cw_node_copy (node);
-  if (cw_node_id (node))
-    {
-      g_autofree char *id = next_id (ids, cw_node_id (node));
-      cw_node_put_text (copy, "id", id);
-    }
-  return copy;
-}
-
-static CwList *
-items_with_new_ids (const CwList *items, FreeIds *ids)
-{
-  g_autoptr (GPtrArray) copies = g_ptr_array_new_with_free_func (cw_node_unref);
-  for (gsize i = 0; i < cw_list_length (items); i++)
-    g_ptr_array_add (copies, with_new_id (cw_list_at (items, i), ids));
-  return cw_list_new ((CwNode *const *) copies->pdata, copies->len);
-}
-
 CwProject *
 cw_edit_duplicate_elevation (const CwProject *project, const char *id,
                              const char *name, char **new_id)
@@ -114,20 +56,42 @@ cw_edit_duplicate_elevation (const CwProject *project, const char *id,
   const CwElevation *elevation = cw_project_elevation (project, id);
   g_return_val_if_fail (elevation != NULL, NULL);
 
-  g_autoptr (GHashTable) taken
-      = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
-  collect_ids (&project->node, taken);
-  FreeIds ids = { taken, 0 };
-
-  g_autoptr (CwNode) copy = with_new_id (&elevation->node, &ids);
+  g_autoptr (CwFreeIds) ids = cw_free_ids_new (project);
+  g_autoptr (CwNode) copy = cw_free_ids_copy (ids, &elevation->node);
   *new_id = g_strdup (cw_node_id (copy));
   cw_node_put_text (copy, "name", name);
-  g_autoptr (CwList) items = items_with_new_ids (elevation->items, &ids);
+  g_autoptr (CwList) items = cw_free_ids_copy_list (ids, elevation->items);
   cw_node_set_list (copy, CW_ELEVATION_ITEMS, items);
   int index = cw_list_index (project->elevations, &elevation->node);
   return with_list (project, CW_PROJECT_ELEVATIONS,
                     cw_list_insert (project->elevations, (gsize) index + 1,
                                     copy));
+}
+
+/* Off the sheet, and no longer placed on it. */
+static CwNode *
+without_sheet (const CwElevation *elevation)
+{
+  CwNode *copy = cw_node_copy (&elevation->node);
+  for (const char *const *name
+       = (const char *const[]) { "sheet", "at-x", "at-y", NULL };
+       *name; name++)
+    cw_node_unset (copy,
+                   (guint) cw_node_type_field (&cw_elevation_type, *name));
+  return copy;
+}
+
+CwProject *
+cw_edit_duplicate_mirrored (const CwProject *project, const char *id,
+                            const char *name, char **new_id)
+{
+  g_autoptr (CwProject) both
+      = cw_edit_duplicate_elevation (project, id, name, new_id);
+  g_return_val_if_fail (both != NULL, NULL);
+  const CwElevation *copy = cw_project_elevation (both, *new_id);
+  g_autoptr (CwProject) off
+      = replaced (both, &copy->node, without_sheet (copy));
+  return cw_edit_mirror_elevation (off, cw_project_elevation (off, *new_id));
 }
 
 CwProject *
@@ -209,19 +173,6 @@ cw_edit_add_sheet (const CwProject *project, const CwSheetEntry *entry,
   cw_node_put (node, "page", entry->page);
   return with_list (project, CW_PROJECT_SHEETS,
                     cw_list_append (project->sheets, node));
-}
-
-/* Off the sheet, and no longer placed on it. */
-static CwNode *
-without_sheet (const CwElevation *elevation)
-{
-  CwNode *copy = cw_node_copy (&elevation->node);
-  for (const char *const *name
-       = (const char *const[]) { "sheet", "at-x", "at-y", NULL };
-       *name; name++)
-    cw_node_unset (copy,
-                   (guint) cw_node_type_field (&cw_elevation_type, *name));
-  return copy;
 }
 
 CwProject *

@@ -25,6 +25,10 @@ CwProject *cw_edit_add_elevation (const CwProject *project, const char *name,
 CwProject *cw_edit_duplicate_elevation (const CwProject *project,
                                         const char *id, const char *name,
                                         char **new_id);
+/* The same turned over left to right; on no sheet, which shows it otherwise. */
+CwProject *cw_edit_duplicate_mirrored (const CwProject *project,
+                                       const char *id, const char *name,
+                                       char **new_id);
 CwProject *cw_edit_remove_elevation (const CwProject *project, const char *id);
 /* @by places down the list; at most to its ends. */
 CwProject *cw_edit_move_elevation (const CwProject *project, const char *id,
