@@ -200,6 +200,26 @@ add_sizes (GArray *sizes, const CwPanelShare *share, const CwCutRules *rules)
     }
 }
 
+static void
+add_rests (GArray *sizes, const CwPanelShare *share, CwLength kerf)
+{
+  for (guint i = 0; i < share->plan->rests->len; i++)
+    {
+      const CwPanelRest *rest
+          = &g_array_index (share->plan->rests, CwPanelRest, i);
+      const CwCutSize size = { rest->width + kerf, rest->height + kerf };
+
+      g_array_append_val (sizes, size);
+    }
+}
+
+static void
+fill_times (GArray *times, guint n, guint of_share)
+{
+  while (times->len < n)
+    g_array_append_val (times, of_share);
+}
+
 /* The bound of plans that several pools make up: over all pieces at once. */
 static guint
 least_of_all (const Stocking *stocking, const CwCutRules *rules)
@@ -207,6 +227,8 @@ least_of_all (const Stocking *stocking, const CwCutRules *rules)
   const CwPanelStock *stock = stocking->stock;
   g_autoptr (GArray) sizes = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
   g_autoptr (GArray) times = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) rests = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
+  g_autoptr (GArray) rest_times = g_array_new (FALSE, FALSE, sizeof (guint));
 
   for (guint i = 0; i < stock->shares->len; i++)
     {
@@ -214,13 +236,17 @@ least_of_all (const Stocking *stocking, const CwCutRules *rules)
           = &g_array_index (stock->shares, CwPanelShare, i);
 
       add_sizes (sizes, share, rules);
-      while (times->len < sizes->len)
-        g_array_append_val (times, share->times);
+      fill_times (times, sizes->len, share->times);
+      add_rests (rests, share, rules->kerf);
+      fill_times (rest_times, rests->len, share->times);
     }
   const CwCutTask task
       = { .blanks = (const CwCutSize *) sizes->data,
           .times = (const guint *) times->data,
           .n_blanks = sizes->len,
+          .rests = (const CwCutSize *) rests->data,
+          .rest_times = (const guint *) rest_times->data,
+          .n_rests = rests->len,
           .panel = { rules->length + rules->kerf,
                      rules->height + rules->kerf },
           .turn = rules->turn,

@@ -71,6 +71,19 @@ apply (const Function *function, CwLength size, CwLength whole)
   g_assert_not_reached ();
 }
 
+/* The most that sizes come to which add up to @size. The first two families
+ * lose nothing by adding sizes up first. ROUND gives all sizes up to one half
+ * a single unit, however large: as many of the least as there is room for;
+ * beyond a half a large one and the least beside it make no more than one. */
+static double
+most_within (const Function *function, CwLength size, CwLength whole)
+{
+  const CwLength e = function->parameter;
+  if (function->family == ROUND && 2 * size <= whole)
+    return (double) (size / e) / (double) (whole / e);
+  return apply (function, size, whole);
+}
+
 #define MOST_STEPS 8
 #define LEAST_THRESHOLDS 4
 #define MOST_THRESHOLDS 64
@@ -189,24 +202,44 @@ typedef struct
   /* [0]: as the blanks lie; [1]: turned */
   double *across[2], *along[2];
   gboolean turn;
+  /* Of the rests: the most that fits on them; which sizes fit on any. */
+  const CwCutSizes *rests;
+  double *rest_across, *rest_along;
+  guint8 *fits;
 } Tables;
+
+static double
+weight_on_rests (const Tables *tables, guint f, guint g)
+{
+  const CwCutSizes *rests = tables->rests;
+  const double *across = tables->rest_across + (gsize) f * rests->n;
+  const double *along = tables->rest_along + (gsize) g * rests->n;
+  double sum = 0;
+  for (guint i = 0; i < rests->n; i++)
+    sum += rests->counts[i] * across[i] * along[i];
+  return sum;
+}
 
 static double
 weight (const Tables *tables, guint f, guint g)
 {
   const gsize at_f = (gsize) f * tables->n, at_g = (gsize) g * tables->n;
-  double sum = 0;
+  double sum = 0, fits = 0;
   for (guint i = 0; i < tables->n; i++)
     {
       const double straight
           = tables->across[0][at_f + i] * tables->along[0][at_g + i];
       /* fmin() passes over the way that does not fit. */
-      sum += tables->counts[i]
-             * (tables->turn ? fmin (straight, tables->across[1][at_f + i]
-                                                   * tables->along[1][at_g + i])
-                             : straight);
+      const double all
+          = tables->counts[i]
+            * (tables->turn ? fmin (straight, tables->across[1][at_f + i]
+                                                  * tables->along[1][at_g + i])
+                            : straight);
+      sum += all;
+      if (tables->fits && tables->fits[i])
+        fits += all;
     }
-  return sum;
+  return fits > 0 ? sum - MIN (fits, weight_on_rests (tables, f, g)) : sum;
 }
 
 static void
@@ -219,6 +252,52 @@ tables_clear (Tables *tables)
     }
   g_array_unref (tables->on_width);
   g_array_unref (tables->on_height);
+  g_free (tables->rest_across);
+  g_free (tables->rest_along);
+  g_free (tables->fits);
+}
+
+static gboolean
+fits_on_any (const CwCutSizes *rests, CwCutSize size, gboolean turn)
+{
+  for (guint i = 0; i < rests->n; i++)
+    {
+      const CwCutSize rest = rests->sizes[i];
+      if ((size.width <= rest.width && size.height <= rest.height)
+          || (turn && size.height <= rest.width && size.width <= rest.height))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static double *
+tabulate_rests (const GArray *functions, const CwCutSizes *rests,
+                gboolean heights, CwLength whole)
+{
+  double *values = g_new (double, (gsize) functions->len * rests->n);
+  for (guint f = 0; f < functions->len; f++)
+    for (guint i = 0; i < rests->n; i++)
+      values[(gsize) f * rests->n + i] = most_within (
+          &g_array_index (functions, Function, f),
+          MIN (whole, heights ? rests->sizes[i].height : rests->sizes[i].width),
+          whole);
+  return values;
+}
+
+static void
+tables_take_rests (Tables *tables, const CwCutSizes *sizes,
+                   const CwCutSizes *rests, CwCutSize panel)
+{
+  tables->rests = rests;
+  if (rests->n == 0)
+    return;
+  tables->rest_across
+      = tabulate_rests (tables->on_width, rests, FALSE, panel.width);
+  tables->rest_along
+      = tabulate_rests (tables->on_height, rests, TRUE, panel.height);
+  tables->fits = g_new (guint8, sizes->n);
+  for (guint i = 0; i < sizes->n; i++)
+    tables->fits[i] = fits_on_any (rests, sizes->sizes[i], tables->turn);
 }
 
 static void
@@ -261,15 +340,16 @@ list_lengths (const CwCutSizes *sizes, gboolean heights)
 }
 
 static guint
-bound_by_functions (const CwCutSizes *sizes, const CwCutTask *task,
-                    CwCutEffort effort)
+bound_by_functions (const CwCutSizes *sizes, const CwCutSizes *rests,
+                    const CwCutTask *task, CwCutEffort effort)
 {
   g_autofree CwLength *widths = list_lengths (sizes, FALSE);
   g_autofree CwLength *heights = list_lengths (sizes, TRUE);
   Tables tables
       = { .n = sizes->n, .counts = sizes->counts, .turn = task->turn };
   tables_fill (&tables, widths, heights, task->panel,
-               n_thresholds_for (effort, sizes->n));
+               n_thresholds_for (effort, sizes->n + rests->n));
+  tables_take_rests (&tables, sizes, rests, task->panel);
   const guint bound = greatest_bound (&tables, task->enough);
   tables_clear (&tables);
   return bound;
@@ -288,11 +368,14 @@ cw_cut_bound (const CwCutTask *task, CwCutEffort effort,
 {
   if (task->n_blanks == 0)
     return 0;
-  CwCutSizes sizes;
+  CwCutSizes sizes, rests;
   cw_cut_sizes_init (&sizes, task->blanks, task->times, task->n_blanks, NULL);
-  guint bound = bound_by_functions (&sizes, task, effort);
-  bound = cw_cut_lp_bound (&sizes, task->panel, task->turn, bound,
+  cw_cut_sizes_init (&rests, task->rests, task->rest_times, task->n_rests,
+                     NULL);
+  guint bound = bound_by_functions (&sizes, &rests, task, effort);
+  bound = cw_cut_lp_bound (&sizes, &rests, task->panel, task->turn, bound,
                            task->enough, most_sums[effort], cancellable);
+  cw_cut_sizes_clear (&rests);
   cw_cut_sizes_clear (&sizes);
   return bound;
 }

@@ -11,6 +11,7 @@
 typedef struct
 {
   const CwCutSizes *sizes;
+  const CwCutSizes *rests;
   CwCutPrices *prices;
   guint bound, enough;
   glp_prob *master;          /* row 1 + s: the blanks of size s */
@@ -94,18 +95,36 @@ try_prices (Pricing *pricing, double share)
     }
 }
 
+/* What may come out of the rests instead; FALSE when too large to count. */
+static gboolean
+worth_of_rests (const Pricing *pricing, guint64 *sum)
+{
+  *sum = 0;
+  for (guint i = 0; pricing->rests && i < pricing->rests->n; i++)
+    if (!g_uint64_checked_add (
+            sum, *sum,
+            pricing->rests->counts[i]
+                * (guint64) cw_cut_prices_worth (pricing->prices,
+                                                 pricing->rests->sizes[i])))
+      return FALSE;
+  return TRUE;
+}
+
 /* All blanks at prices that make no panel worth more than @most. */
 static void
 note_bound (Pricing *pricing, gint64 most)
 {
   const CwCutSizes *sizes = pricing->sizes;
-  guint64 sum = 0;
+  guint64 sum = 0, of_rests;
   for (guint i = 0; i < sizes->n; i++)
     if (!g_uint64_checked_add (
             &sum, sum,
             sizes->counts[i]
                 * (guint64) cw_cut_prices_raised (pricing->prices, i)))
       return;
+  if (!worth_of_rests (pricing, &of_rests) || of_rests >= sum)
+    return;
+  sum -= of_rests;
   const double quotient = (double) sum / (double) most;
   if (quotient <= pricing->best_quotient)
     return;
@@ -212,8 +231,8 @@ start_centre (Pricing *pricing, CwCutSize panel)
 }
 
 guint
-cw_cut_lp_bound (const CwCutSizes *sizes, CwCutSize panel, gboolean turn,
-                 guint known, guint enough, guint64 effort,
+cw_cut_lp_bound (const CwCutSizes *sizes, const CwCutSizes *rests,
+                 CwCutSize panel, gboolean turn, guint known, guint enough, guint64 effort,
                  GCancellable *cancellable)
 {
   if (sizes->n == 0 || known >= enough)
@@ -226,7 +245,7 @@ cw_cut_lp_bound (const CwCutSizes *sizes, CwCutSize panel, gboolean turn,
   g_autofree guint8 *is_seen = g_new0 (guint8, sizes->n);
   g_autofree int *rows = g_new (int, sizes->n + 1);
   g_autofree double *values = g_new (double, sizes->n + 1);
-  Pricing pricing = { .sizes = sizes, .prices = prices, .bound = known,
+  Pricing pricing = { .sizes = sizes, .rests = rests, .prices = prices, .bound = known,
                       .enough = enough, .dual = dual, .centre = centre,
                       .price = price, .times = times,
                       .is_seen = is_seen, .rows = rows,

@@ -14,6 +14,8 @@ G_BEGIN_DECLS
 
 /*
  * cw_cut_lp_bound:
+ * @rests: (nullable): what is there to be cut besides panels; what they are worth at most
+ *   at the same prices comes off what all blanks are worth
  * @known: a bound known already
  * @enough: panels of a known plan
  * @effort: sums to be compared at most, see cw_cut_prices_effort()
@@ -30,8 +32,9 @@ G_BEGIN_DECLS
  *
  * Returns: the better of @known and what was found
  */
-guint cw_cut_lp_bound (const CwCutSizes *sizes, CwCutSize panel,
-                       gboolean turn, guint known, guint enough,
-                       guint64 effort, GCancellable *cancellable);
+guint cw_cut_lp_bound (const CwCutSizes *sizes, const CwCutSizes *rests,
+                       CwCutSize panel, gboolean turn, guint known,
+                       guint enough, guint64 effort,
+                       GCancellable *cancellable);
 
 G_END_DECLS

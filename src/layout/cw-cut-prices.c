@@ -3,10 +3,19 @@
 
 #include <string.h>
 
+/* How lengths along one side of the panel are counted. */
+typedef struct
+{
+  CwLength whole;            /* of the panel */
+  CwLength divisor;          /* of all sizes */
+  guint n_units;             /* of the panel */
+} Scale;
+
 /* Along one side of the panel: only lengths that blanks side by side can
  * come to need a place in the table. */
 typedef struct
 {
+  Scale scale;
   guint n;
   guint *units;              /* of each place, ascending; [0] is 0 */
   guint *place;              /* of so many units: the last that is no longer */
@@ -38,13 +47,6 @@ common_divisor (CwLength a, CwLength b)
     }
   return a;
 }
-
-typedef struct
-{
-  CwLength whole;            /* of the panel */
-  CwLength divisor;          /* of all sizes */
-  guint n_units;             /* of the panel */
-} Scale;
 
 static Scale
 choose_scale (const CwCutSizes *sizes, CwLength whole, gboolean height,
@@ -116,6 +118,7 @@ side_init (Side *side, guint **turned, const CwCutSizes *sizes,
       both[i] = units_of (&scale, height ? size.height : size.width);
       both[n + i] = units_of (&scale, height ? size.width : size.height);
     }
+  side->scale = scale;
   side_place (side, scale.n_units, both, turn ? 2 * n : n);
   side->size = g_memdup2 (both, n * sizeof (guint));
   *turned = turn ? g_memdup2 (both + n, n * sizeof (guint)) : NULL;
@@ -285,6 +288,18 @@ cw_cut_prices_raised (const CwCutPrices *prices, guint index)
       || prices->turned_along[index] == G_MAXUINT)
     return straight ? *straight : 0;
   return straight && turned ? MIN (*straight, *turned) : 0;
+}
+
+/* Rounded down as blanks are: what fits on the rectangle still does. */
+gint64
+cw_cut_prices_worth (const CwCutPrices *prices, CwCutSize rectangle)
+{
+  const Side *across = &prices->across, *along = &prices->along;
+  const guint width = units_of (&across->scale,
+                                MIN (rectangle.width, across->scale.whole));
+  const guint height = units_of (&along->scale,
+                                 MIN (rectangle.height, along->scale.whole));
+  return row_of (prices, across->place[width])[along->place[height]];
 }
 
 /* Whether the rectangle is worth what the blank of size @index is, which just

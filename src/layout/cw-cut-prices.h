@@ -44,6 +44,9 @@ gint64 cw_cut_prices_fill (CwCutPrices *prices, const gint64 *price);
  * least its price. With it as its price a panel is worth no more. */
 gint64 cw_cut_prices_raised (const CwCutPrices *prices, guint index);
 
+/* The most that a rectangle within the panel is worth, with the kerf added. */
+gint64 cw_cut_prices_worth (const CwCutPrices *prices, CwCutSize rectangle);
+
 /*
  * cw_cut_prices_list:
  * @index: a size that is to be cut from the panel's corner, or

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "cw-panel-rests.h"
+
 /* Gathers the pieces of @panel from walls. */
 typedef struct
 {
@@ -82,6 +84,7 @@ gather (const CwPanelWalls *walls, guint n_walls, guint panel,
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_layout_unref);
   plan->pieces = g_array_new (FALSE, FALSE, sizeof (CwPanelPiece));
   plan->blanks = g_array_new (FALSE, FALSE, sizeof (CwCutBlank));
+  plan->rests = cw_panel_rests_new ();
   for (guint i = 0; i < n_walls; i++)
     {
       g_ptr_array_add (plan->layouts, cw_layout_ref (walls[i].layout));
@@ -127,40 +130,89 @@ are_same_blanks (const GArray *a, const GArray *b)
 }
 
 static gboolean
+are_same_rests (const GArray *a, const GArray *b)
+{
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    {
+      const CwPanelRest *one = &g_array_index (a, CwPanelRest, i);
+      const CwPanelRest *other = &g_array_index (b, CwPanelRest, i);
+
+      if (one->host != other->host || one->x != other->x || one->y != other->y
+          || one->width != other->width || one->height != other->height)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static gboolean
 has_same_blanks (const CwPanelPlan *plan, const CwPanelPlan *former,
                  const CwCutRules *rules)
 {
   return former && former->cut
          && are_same_rules (&former->cut->rules, rules)
-         && are_same_blanks (former->blanks, plan->blanks);
+         && are_same_blanks (former->blanks, plan->blanks)
+         && are_same_rests (former->rests, plan->rests);
 }
 
 static void
 take_cuts (CwPanelPlan *plan, CwCutPlan *cut, guint least)
 {
+  g_clear_pointer (&plan->cut, cw_cut_plan_unref);
   plan->cut = cut;
   plan->n_panels = plan->n_whole + cut->panels->len;
   plan->least = plan->n_whole + least;
 }
 
-/* Looks longer than for @former, whose cuts are where it begins. */
+/* The cuts of @former, those of its rests too. */
+static void
+take_over (CwPanelPlan *plan, const CwPanelPlan *former, guint least)
+{
+  g_array_unref (plan->rests);
+  plan->rests = g_array_ref (former->rests);
+  take_cuts (plan, cw_cut_plan_ref (former->cut), least);
+}
+
+static void
+cut_blanks (CwPanelPlan *plan, const CwCutRules *rules,
+            const CwCutPlan *former, GCancellable *cancellable)
+{
+  const CwCutBlank *blanks = &g_array_index (plan->blanks, CwCutBlank, 0);
+  const guint n = plan->blanks->len;
+  CwCutPlan *cut
+      = former ? cw_cut_plan_improve (former, blanks, n, plan->effort, NULL,
+                                      NULL, cancellable)
+               : cw_cut_plan_new (blanks, n, rules, plan->effort, NULL, NULL,
+                                  cancellable);
+  const guint least
+      = plan->rests->len > 0
+            ? cw_panel_rests_bound (plan, cut, cancellable)
+            : cut->least;
+
+  take_cuts (plan, cut, least);
+  if (plan->effort > CW_CUT_EFFORT_FIRST && plan->n_panels > plan->least)
+    cw_panel_rests_use (plan, cancellable);
+}
+
+/* Looks longer than for @former, whose cuts are where it begins, unless some
+ * of its blanks come out of rests. Keeps them where it found none that save a
+ * panel. */
 static void
 look_on (CwPanelPlan *plan, const CwCutRules *rules,
          const CwPanelPlan *former, GCancellable *cancellable)
 {
-  const CwCutBlank *blanks = &g_array_index (plan->blanks, CwCutBlank, 0);
-  const guint n = plan->blanks->len;
+  const gboolean begins_there = former && !cw_panel_rests_are_used (former);
 
-  if (!former)
-    {
-      CwCutPlan *cut = cw_cut_plan_new (blanks, n, rules, plan->effort, NULL,
-                                        NULL, cancellable);
-      take_cuts (plan, cut, cut->least);
-      return;
-    }
-  CwCutPlan *cut = cw_cut_plan_improve (former->cut, blanks, n, plan->effort,
-                                        NULL, NULL, cancellable);
-  take_cuts (plan, cut, MAX (cut->least, former->least - former->n_whole));
+  cut_blanks (plan, rules, begins_there ? former->cut : NULL, cancellable);
+  if (former == NULL)
+    return;
+  const guint least = MAX (plan->least - plan->n_whole,
+                           former->least - former->n_whole);
+  if (!begins_there && former->cut->panels->len <= plan->cut->panels->len)
+    take_over (plan, former, least);
+  else
+    plan->least = plan->n_whole + least;
 }
 
 static void
@@ -173,6 +225,7 @@ plan_cuts (CwPanelPlan *plan, guint panel, CwCutEffort effort,
     return;
   const CwCutRules rules
       = rules_of (g_ptr_array_index (plan->layouts, 0), panel);
+  cw_panel_rests_find (plan, &rules);
   if (!has_same_blanks (plan, former, &rules))
     look_on (plan, &rules, NULL, cancellable);
   else if (!cw_panel_plan_is_settled (former, effort))
@@ -180,8 +233,7 @@ plan_cuts (CwPanelPlan *plan, guint panel, CwCutEffort effort,
   else
     {
       plan->effort = MAX (effort, former->effort);
-      take_cuts (plan, cw_cut_plan_ref (former->cut),
-                 former->least - former->n_whole);
+      take_over (plan, former, former->least - former->n_whole);
     }
 }
 
@@ -197,7 +249,7 @@ plan_once (const CwPanelWalls *walls, guint n_walls, guint panel,
 }
 
 /* What any plan needs whose offcuts stay within their course: as many panels
- * as the areas of a course fill. */
+ * as the areas of a course fill, less what its rests hold. */
 static guint
 least_by_courses (const CwPanelWalls *walls, guint n_walls, guint panel)
 {
@@ -207,8 +259,9 @@ least_by_courses (const CwPanelWalls *walls, guint n_walls, guint panel)
   const double whole = (double) (rules.length + rules.kerf)
                        * (double) (rules.height + rules.kerf);
   double area = 0;
-  guint least = plan->n_whole;
+  guint least = plan->n_whole, rest = 0;
 
+  cw_panel_rests_find (plan, &rules);
   for (guint i = 0; i < plan->blanks->len; i++)
     {
       const CwCutBlank *blank
@@ -218,9 +271,14 @@ least_by_courses (const CwPanelWalls *walls, guint n_walls, guint panel)
 
       area += (double) (MIN (blank->width, rules.length) + rules.kerf)
               * (double) (MIN (blank->height, rules.height) + rules.kerf);
+      for (; rest < plan->rests->len
+             && g_array_index (plan->rests, CwPanelRest, rest).host == i;
+           rest++)
+        area -= cw_panel_rest_area (
+            &g_array_index (plan->rests, CwPanelRest, rest), rules.kerf);
       if (!is_last)
         continue;
-      least += (guint) ceil (area / whole - 1e-6);
+      least += (guint) ceil (MAX (area, 0) / whole - 1e-6);
       area = 0;
     }
   return least;
@@ -314,6 +372,7 @@ cw_panel_plan_unref (CwPanelPlan *plan)
   if (!g_atomic_ref_count_dec (&plan->count))
     return;
   g_clear_pointer (&plan->cut, cw_cut_plan_unref);
+  g_array_unref (plan->rests);
   g_array_unref (plan->blanks);
   g_array_unref (plan->pieces);
   g_ptr_array_unref (plan->layouts);
@@ -352,5 +411,12 @@ cw_panel_plan_saw (const CwPanelPlan *plan)
 
   for (guint i = 0; plan->cut && i < plan->cut->panels->len; i++)
     length += panel_saw (plan->cut->panels->pdata[i]);
+  for (guint i = 0; i < plan->rests->len; i++)
+    {
+      const CwPanelRest *rest = &g_array_index (plan->rests, CwPanelRest, i);
+
+      if (rest->cut)
+        length += panel_saw (rest->cut);
+    }
   return length;
 }

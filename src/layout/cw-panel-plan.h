@@ -5,8 +5,15 @@
  *   layouts ─┬─► pieces placed whole or rasped: a panel each
  *            └─► sawn pieces ──► their blanks ──► cut plan
  *
- * A blank is the smallest rectangle round a piece, along the panel. A pure
- * function of the layouts; the result is immutable and counted.
+ * A blank is the smallest rectangle round a piece, along the panel. What is
+ * then sawn out of a blank, a notch or what a rake or a curve cuts off, holds
+ * rectangles: rests. Where that saves a panel, small blanks come out of
+ * rests:
+ *
+ *   panel ──► blank ──► piece
+ *               └─────► rest ──► blanks ──► …
+ *
+ * A pure function of the layouts; the result is immutable and counted.
  */
 #pragma once
 
@@ -30,6 +37,19 @@ typedef struct
   guint piece;               /* its place in the layout */
 } CwPanelPiece;
 
+/* A rectangle of the waste of a sawn piece. */
+typedef struct
+{
+  guint host;                /* the piece: its place in the plan's pieces */
+  CwLength x, y;             /* from the lower left of the host's blank, x
+                                along the panel: on the wall x is to the right,
+                                where panels stand it is up and y to the right */
+  CwLength width, height;    /* along the panel and across it */
+  CwCutPanel *cut;           /* (nullable): the blanks that come out of it and
+                                the cuts, from its lower left; its group is the
+                                host's */
+} CwPanelRest;
+
 typedef struct
 {
   gatomicrefcount count;
@@ -37,7 +57,9 @@ typedef struct
   GPtrArray *layouts;        /* CwLayout */
   GArray *pieces;            /* CwPanelPiece, the sawn ones */
   GArray *blanks;            /* CwCutBlank, one for each of them */
-  CwCutPlan *cut;            /* of the blanks; NULL when no piece is sawn */
+  GArray *rests;             /* CwPanelRest: those with room for a blank */
+  CwCutPlan *cut;            /* of the blanks but those that come out of rests;
+                                NULL when no piece is sawn */
   guint n_whole;             /* pieces that take a panel each */
   guint n_panels;            /* panels used, those included */
   guint least;               /* panels that no plan can go below */
@@ -54,6 +76,10 @@ typedef struct
  * The walls, @panel, @offcuts and @effort decide on the plan, apart from what
  * a longer look at @former brought. From CW_CUT_EFFORT_LIVE on a plan never
  * takes more panels than one whose offcuts stay within their course.
+ *
+ * Rests are used from CW_CUT_EFFORT_LIVE on, and only by plans that need fewer
+ * panels with them; `least` holds for all plans that may use them, at every
+ * effort.
  *
  * Returns: (transfer full) (nullable): NULL when cancelled
  */

@@ -46,6 +46,45 @@ static const struct
   /* Two of 298 mm height: 2 × 298 + 4 = 600. */
   { "ripped", "2.4x0.901 *2", "", 3, 3 },
   { "ripped-a-nanometre-high", "2.4x0.901000001 *2", "", 4, 4 },
+  /* A notch of 1000 × 400 at the panel's corner frees 996 × 396. */
+  { "out-of-a-notch", "2.4x0.6 window:1x0.4@0,0.2; 0.996x0.396", "", 1, 1 },
+  { "out-of-a-notch-a-nanometre-long",
+    "2.4x0.6 window:1x0.4@0,0.2; 0.996000001x0.396", "", 2, 2 },
+  { "out-of-a-notch-a-nanometre-high",
+    "2.4x0.6 window:1x0.4@0,0.2; 0.996x0.396000001", "", 2, 2 },
+  { "out-of-a-notch-each", "2.4x0.6 window:1x0.4@0,0.2 *3; 0.996x0.396 *3",
+    "", 3, 3 },
+  /* 2 × 496 + 4 = 996. */
+  { "two-out-of-a-notch",
+    "2.4x0.6 window:1x0.4@0,0.2; 0.496x0.396 *2", "", 1, 1 },
+  { "three-not-out-of-a-notch",
+    "2.4x0.6 window:1x0.4@0,0.2; 0.496x0.396 *3", "", 2, 2 },
+  { "out-of-a-notch-without-kerf",
+    "2.4x0.6 window:1x0.4@0,0.2; 1x0.4", "panel.kerf=0", 1, 1 },
+  /* In the middle of a side it takes a cut more: 992 × 396. */
+  { "out-of-a-side", "2.4x0.6 window:1x0.4@0.7,0.2; 0.992x0.396", "", 1, 1 },
+  { "out-of-a-side-a-nanometre-long",
+    "2.4x0.6 window:1x0.4@0.7,0.2; 0.992000001x0.396", "", 2, 2 },
+  /* No cut from an edge frees what is open to no side. */
+  { "not-out-of-the-middle", "2.4x0.6 window:1.4x0.4@0.5,0.1; 0.5x0.2", "", 2,
+    2 },
+  /* Turned only where panels may be: 396 × 200. */
+  { "not-turned-out-of-a-notch",
+    "2.4x0.6 window:1x0.4@0,0.2; 0.2x0.397", "", 2, 2 },
+  { "turned-out-of-a-notch", "2.4x0.6 window:1x0.4@0,0.2; 0.2x0.397",
+    "setting-out.turn=yes", 1, 1 },
+  { "upright-out-of-a-notch", "0.6x2.4 window:0.4x1@0.2,0; 0.396x0.996",
+    "setting-out.run=vertical", 1, 1 },
+  /* A window over the head joint at 2400: 996 × 200 beside the notched one. */
+  { "notch-not-used-again", "3.399x0.6 window:1.999x0.4@1.4,0.2",
+    "setting-out.offcuts=none", 2, 2 },
+  { "notch-in-the-course", "3.399x0.6 window:1.999x0.4@1.4,0.2",
+    "setting-out.offcuts=course", 1, 1 },
+  { "notch-in-the-course-twice", "3.399x0.6 window:1.999x0.4@1.4,0.2 *2",
+    "setting-out.offcuts=course", 2, 2 },
+  { "notch-not-from-wall-to-wall",
+    "2.4x0.6 window:1x0.4@0,0.2; 0.996x0.396",
+    "setting-out.offcuts=elevation", 2, 2 },
 };
 
 static void
@@ -260,6 +299,61 @@ test_improving_cancelled (void)
       cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, cancellable));
 }
 
+static guint
+n_out_of_rests (const CwPanelPlan *plan)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < plan->rests->len; i++)
+    n += g_array_index (plan->rests, CwPanelRest, i).cut != NULL;
+  return n;
+}
+
+/* A gable of one panel, 2400 mm wide, 600 mm high in the middle and nothing at
+ * its ends: its blank is the panel. A corner of 1200 × 600 holds rectangles
+ * up to half of each, and the saw runs between. */
+static CwTakeoff *
+gable_and (double length, double height)
+{
+  const CwLength right = (CwLength) (length * CW_NM_PER_MM);
+  const CwLength top = (CwLength) (height * CW_NM_PER_MM);
+  const CwCorner gable[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                             { { CW_MM (2400), 0 }, 0, CW_EDGE_RAKE },
+                             { { CW_MM (1200), CW_MM (600) }, 0,
+                               CW_EDGE_RAKE } };
+  const CwCorner small[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                             { { right, 0 }, 0, CW_EDGE_JOINT },
+                             { { right, top }, 0, CW_EDGE_EAVE },
+                             { { 0, top }, 0, CW_EDGE_JOINT } };
+  g_autoptr (GPtrArray) none
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_node_unref);
+  g_autoptr (GPtrArray) walls
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_node_unref);
+  g_autoptr (CwProject) project = NULL;
+
+  g_ptr_array_add (walls, case_elevation_of ("gable", gable, 3, none));
+  g_ptr_array_add (walls, case_elevation_of ("small", small, 4, none));
+  project = case_project_of (walls, "");
+  return settled_takeoff (project, NULL);
+}
+
+static void
+test_out_of_a_rake (void)
+{
+  g_autoptr (CwTakeoff) fits = gable_and (590, 290);
+  g_autoptr (CwTakeoff) too_long = gable_and (605, 305);
+  const CwPanelStock *stock = fits->stocks->pdata[0];
+
+  check_panel_plans (fits);
+  check_panel_plans (too_long);
+  g_assert_cmpuint (panels_used (fits), ==, 1);
+  g_assert_cmpuint (panels_needed (fits), ==, 1);
+  g_assert_cmpuint (
+      n_out_of_rests (g_array_index (stock->shares, CwPanelShare, 0).plan),
+      ==, 1);
+  g_assert_cmpuint (panels_used (too_long), ==, 2);
+}
+
 /* More walls than are planned together: nothing is lost between them. */
 static void
 test_many_walls (void)
@@ -312,9 +406,11 @@ add_random_wall (GRand *random, GString *walls)
   g_string_append_printf (walls, "%s%.3fx%.3f *%d", walls->len ? "; " : "",
                           width, height, g_rand_int_range (random, 1, 5));
   for (guint i = 0; i < n; i++)
-    g_string_append_printf (walls, " window:%.3fx%.3f@%.3f,%.3f",
+    g_string_append_printf (walls, " %s:%.3fx%.3f%s@%.3f,%.3f",
+                            i % 3 ? "window" : "arch",
                             random_metres (random, 0.3, 2.5),
                             random_metres (random, 0.3, 2),
+                            i % 3 ? "" : "+0.15:segmental",
                             random_metres (random, 0, width),
                             random_metres (random, 0, height));
 }
@@ -419,6 +515,7 @@ main (int argc, char *argv[])
   ADD ("same-project-same-plan", test_same_project_same_plan);
   ADD ("cuts-taken-over", test_cuts_taken_over);
   ADD ("improving-cancelled", test_improving_cancelled);
+  ADD ("out-of-a-rake", test_out_of_a_rake);
   ADD ("many-walls", test_many_walls);
   ADD ("walls-alike", test_walls_alike);
   ADD ("random-projects", test_random_projects);

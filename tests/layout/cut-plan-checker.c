@@ -9,11 +9,11 @@ typedef struct
 
 static void
 check_size (const CwCutPlacement *placement, const CwCutBlank *blank,
-            const CwCutRules *rules)
+            const CwCutRules *rules, const CwCutRules *largest)
 {
   /* Rasping makes up for the little that a blank is larger than a panel. */
-  const CwLength width = MIN (blank->width, rules->length);
-  const CwLength height = MIN (blank->height, rules->height);
+  const CwLength width = MIN (blank->width, largest->length);
+  const CwLength height = MIN (blank->height, largest->height);
 
   if (placement->turned && !rules->turn)
     g_error ("blank %u is turned", placement->blank);
@@ -106,9 +106,10 @@ check_cuts (const CwCutPanel *panel, const CwCutRules *rules)
     }
 }
 
-static void
-check_panel (const CwCutPanel *panel, const CwCutPlan *plan,
-             const CwCutBlank *blanks, guint n_blanks, guint8 *seen)
+void
+check_cut_panel (const CwCutPanel *panel, const CwCutRules *rules,
+                 const CwCutRules *largest, const CwCutBlank *blanks,
+                 guint n_blanks, guint8 *seen)
 {
   for (guint i = 0; i < panel->placements->len; i++)
     {
@@ -119,14 +120,14 @@ check_panel (const CwCutPanel *panel, const CwCutPlan *plan,
       if (blanks[placement->blank].group != panel->group)
         g_error ("blank %u lies on a panel of another group",
                  placement->blank);
-      check_size (placement, &blanks[placement->blank], &plan->rules);
+      check_size (placement, &blanks[placement->blank], rules, largest);
       for (guint j = 0; j < i; j++)
         check_apart (
             placement,
             &g_array_index (panel->placements, CwCutPlacement, j),
-            plan->rules.kerf);
+            rules->kerf);
     }
-  check_cuts (panel, &plan->rules);
+  check_cuts (panel, rules);
 }
 
 void
@@ -135,8 +136,8 @@ check_cut_plan (const CwCutPlan *plan, const CwCutBlank *blanks,
 {
   g_autofree guint8 *seen = g_new0 (guint8, n_blanks + 1);
   for (guint i = 0; i < plan->panels->len; i++)
-    check_panel (g_ptr_array_index (plan->panels, i), plan, blanks, n_blanks,
-                 seen);
+    check_cut_panel (g_ptr_array_index (plan->panels, i), &plan->rules,
+                     &plan->rules, blanks, n_blanks, seen);
   for (guint i = 0; i < n_blanks; i++)
     if (!seen[i])
       g_error ("blank %u lies nowhere", i);

@@ -17,4 +17,11 @@ G_BEGIN_DECLS
 void check_cut_plan (const CwCutPlan *plan, const CwCutBlank *blanks,
                      guint n_blanks);
 
+/* The same of one panel, or of a part of one as large as @rules say; blanks
+ * may be larger than @largest by rasping. Counts its blanks in @seen, which
+ * has a place for each of @blanks. */
+void check_cut_panel (const CwCutPanel *panel, const CwCutRules *rules,
+                      const CwCutRules *largest, const CwCutBlank *blanks,
+                      guint n_blanks, guint8 *seen);
+
 G_END_DECLS

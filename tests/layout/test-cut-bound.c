@@ -120,16 +120,16 @@ test_stops (void)
   CwCutSizes sizes;
   cw_cut_sizes_init (&sizes, blanks, times, 2, NULL);
   g_assert_cmpuint (
-      cw_cut_lp_bound (&sizes, panel, FALSE, 2, 9, 0, NULL), ==, 2);
+      cw_cut_lp_bound (&sizes, NULL, panel, FALSE, 2, 9, 0, NULL), ==, 2);
   g_assert_cmpuint (
-      cw_cut_lp_bound (&sizes, panel, FALSE, 2, 9, 1000000, cancellable), ==,
+      cw_cut_lp_bound (&sizes, NULL, panel, FALSE, 2, 9, 1000000, cancellable), ==,
       6);
   /* A plan of what is known is not bettered: nothing is looked for. */
   g_assert_cmpuint (
-      cw_cut_lp_bound (&sizes, panel, FALSE, 3, 3, 1000000, NULL), ==, 3);
+      cw_cut_lp_bound (&sizes, NULL, panel, FALSE, 3, 3, 1000000, NULL), ==, 3);
   g_cancellable_cancel (cancellable);
   g_assert_cmpuint (
-      cw_cut_lp_bound (&sizes, panel, FALSE, 2, 9, 1000000, cancellable), ==,
+      cw_cut_lp_bound (&sizes, NULL, panel, FALSE, 2, 9, 1000000, cancellable), ==,
       2);
   cw_cut_sizes_clear (&sizes);
 }

@@ -1,0 +1,39 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Waste of pieces that other pieces come out of; private to the panel plan.
+ */
+#pragma once
+
+#include "cw-panel-plan.h"
+
+G_BEGIN_DECLS
+
+/* (transfer full) (element-type CwPanelRest): frees their cuts. */
+GArray *cw_panel_rests_new (void);
+
+/* Fills the plan's rests, in the order of its pieces, by those on which one
+ * of its blanks of the same group fits. */
+void cw_panel_rests_find (CwPanelPlan *plan, const CwCutRules *rules);
+
+/* nm², with the kerf. */
+double cw_panel_rest_area (const CwPanelRest *rest, CwLength kerf);
+
+/*
+ * cw_panel_rests_bound:
+ * @cut: of all the plan's blanks
+ *
+ * Panels that no cut plan of the blanks can do without, rests used or not:
+ * cw_cut_bound() for each group. A rest is the one that the plan offers;
+ * other ways to make use of waste are not thought of.
+ */
+guint cw_panel_rests_bound (const CwPanelPlan *plan, const CwCutPlan *cut,
+                            GCancellable *cancellable);
+
+/* TRUE when blanks come out of rests. */
+gboolean cw_panel_rests_are_used (const CwPanelPlan *plan);
+
+/* Takes small blanks out of rests, and cuts the others again. Changes the
+ * plan if that saves a panel. */
+void cw_panel_rests_use (CwPanelPlan *plan, GCancellable *cancellable);
+
+G_END_DECLS
