@@ -62,7 +62,10 @@ expected_table (const char *path)
   g_autoptr (GError) error = NULL;
   g_autoptr (CwProject) project = cw_project_load (file, NULL, &error);
   g_assert_no_error (error);
-  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+  g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
+  /* What is exported is looked for that long. */
+  g_autoptr (CwTakeoff) takeoff
+      = cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, NULL);
   return cw_takeoff_to_csv (takeoff);
 }
 
