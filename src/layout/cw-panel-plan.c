@@ -174,45 +174,52 @@ take_over (CwPanelPlan *plan, const CwPanelPlan *former, guint least)
   take_cuts (plan, cw_cut_plan_ref (former->cut), least);
 }
 
-static void
-cut_blanks (CwPanelPlan *plan, const CwCutRules *rules,
-            const CwCutPlan *former, GCancellable *cancellable)
+typedef struct
 {
-  const CwCutBlank *blanks = &g_array_index (plan->blanks, CwCutBlank, 0);
-  const guint n = plan->blanks->len;
-  CwCutPlan *cut
-      = former ? cw_cut_plan_improve (former, blanks, n, plan->effort, NULL,
-                                      NULL, cancellable)
-               : cw_cut_plan_new (blanks, n, rules, plan->effort, NULL, NULL,
-                                  cancellable);
-  const guint least
+  CwCutProgress progress;
+  gpointer data;
+  GCancellable *cancellable;
+} Watch;
+
+/* Takes the cuts, and rests too where they save a panel. */
+static void
+use_cuts (CwPanelPlan *plan, CwCutPlan *cut, guint least, const Watch *watch)
+{
+  const guint bound
       = plan->rests->len > 0
-            ? cw_panel_rests_bound (plan, cut, cancellable)
+            ? cw_panel_rests_bound (plan, cut, watch->cancellable)
             : cut->least;
 
-  take_cuts (plan, cut, least);
-  if (plan->effort > CW_CUT_EFFORT_FIRST && plan->n_panels > plan->least)
-    cw_panel_rests_use (plan, cancellable);
+  take_cuts (plan, cut, MAX (least, bound));
+  if (plan->effort > CW_CUT_EFFORT_FIRST && plan->n_panels > plan->least
+      && !cw_panel_rests_are_used (plan)
+      && !g_cancellable_is_cancelled (watch->cancellable))
+    cw_panel_rests_use (plan, watch->progress, watch->data,
+                        watch->cancellable);
 }
 
-/* Looks longer than for @former, whose cuts are where it begins, unless some
- * of its blanks come out of rests. Keeps them where it found none that save a
- * panel. */
 static void
-look_on (CwPanelPlan *plan, const CwCutRules *rules,
-         const CwPanelPlan *former, GCancellable *cancellable)
+cut_blanks (CwPanelPlan *plan, const CwCutRules *rules, const Watch *watch)
 {
-  const gboolean begins_there = former && !cw_panel_rests_are_used (former);
+  use_cuts (plan,
+            cw_cut_plan_new (&g_array_index (plan->blanks, CwCutBlank, 0),
+                             plan->blanks->len, rules, plan->effort,
+                             watch->progress, watch->data,
+                             watch->cancellable),
+            0, watch);
+}
 
-  cut_blanks (plan, rules, begins_there ? former->cut : NULL, cancellable);
-  if (former == NULL)
-    return;
-  const guint least = MAX (plan->least - plan->n_whole,
-                           former->least - former->n_whole);
-  if (!begins_there && former->cut->panels->len <= plan->cut->panels->len)
-    take_over (plan, former, least);
-  else
-    plan->least = plan->n_whole + least;
+/* Looks longer than for @former, whose cuts are where it begins. */
+static void
+look_on (CwPanelPlan *plan, const CwPanelPlan *former, const Watch *watch)
+{
+  const guint least = former->least - former->n_whole;
+
+  take_over (plan, former, least);
+  use_cuts (plan,
+            cw_panel_rests_improve (former, plan->effort, watch->progress,
+                                    watch->data, watch->cancellable),
+            least, watch);
 }
 
 static void
@@ -226,10 +233,11 @@ plan_cuts (CwPanelPlan *plan, guint panel, CwCutEffort effort,
   const CwCutRules rules
       = rules_of (g_ptr_array_index (plan->layouts, 0), panel);
   cw_panel_rests_find (plan, &rules);
+  const Watch watch = { .cancellable = cancellable };
   if (!has_same_blanks (plan, former, &rules))
-    look_on (plan, &rules, NULL, cancellable);
+    cut_blanks (plan, &rules, &watch);
   else if (!cw_panel_plan_is_settled (former, effort))
-    look_on (plan, &rules, former, cancellable);
+    look_on (plan, former, &watch);
   else
     {
       plan->effort = MAX (effort, former->effort);
@@ -331,6 +339,7 @@ with_pieces_of (const CwPanelPlan *plan)
   copy->layouts = g_ptr_array_ref (plan->layouts);
   copy->pieces = g_array_ref (plan->pieces);
   copy->blanks = g_array_ref (plan->blanks);
+  copy->rests = g_array_ref (plan->rests);
   copy->n_whole = plan->n_whole;
   return copy;
 }
@@ -343,15 +352,13 @@ cw_panel_plan_improve (const CwPanelPlan *plan, CwCutProgress progress,
 
   if (!plan->cut || cw_panel_plan_is_settled (plan, CW_CUT_EFFORT_LONG))
     return cw_panel_plan_ref (plan);
-  CwCutPlan *cut = cw_cut_plan_improve (
-      plan->cut, &g_array_index (plan->blanks, CwCutBlank, 0),
-      plan->blanks->len, CW_CUT_EFFORT_LONG, progress, data, cancellable);
+  const Watch watch = { progress, data, cancellable };
   CwPanelPlan *better = with_pieces_of (plan);
 
-  better->effort = g_cancellable_is_cancelled (cancellable)
-                       ? plan->effort
-                       : CW_CUT_EFFORT_LONG;
-  take_cuts (better, cut, MAX (cut->least, plan->least - plan->n_whole));
+  better->effort = CW_CUT_EFFORT_LONG;
+  look_on (better, plan, &watch);
+  if (g_cancellable_is_cancelled (cancellable))
+    better->effort = plan->effort;
   return better;
 }
 

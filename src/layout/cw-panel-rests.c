@@ -406,46 +406,57 @@ fill_rests (const CwPanelPlan *plan, GArray *fillings)
   return stay;
 }
 
+static void
+rename_panel (CwCutPanel *panel, const guint *names)
+{
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      guint *blank
+          = &g_array_index (panel->placements, CwCutPlacement, i).blank;
+
+      *blank = names[*blank];
+    }
+  if (panel->tree.n_nodes > 0)
+    cw_cut_tree_rename (&panel->tree, names);
+}
+
 /* The names of blanks that were cut by themselves. */
 static void
 rename_blanks (CwCutPlan *cut, const GArray *names)
 {
   for (guint i = 0; i < cut->panels->len; i++)
-    {
-      GArray *placements = ((CwCutPanel *) cut->panels->pdata[i])->placements;
-
-      for (guint j = 0; j < placements->len; j++)
-        {
-          guint *blank
-              = &g_array_index (placements, CwCutPlacement, j).blank;
-
-          *blank = g_array_index (names, guint, *blank);
-        }
-    }
+    rename_panel (cut->panels->pdata[i], (const guint *) names->data);
 }
 
-static CwCutPlan *
-cut_those (const CwPanelPlan *plan, const GArray *names,
-           GCancellable *cancellable)
+/* (transfer full) (element-type CwCutBlank) */
+static GArray *
+those (const CwPanelPlan *plan, const GArray *names)
 {
-  g_autoptr (GArray) blanks
-      = g_array_new (FALSE, FALSE, sizeof (CwCutBlank));
-  CwCutPlan *cut;
+  GArray *blanks = g_array_new (FALSE, FALSE, sizeof (CwCutBlank));
 
   for (guint i = 0; i < names->len; i++)
     g_array_append_vals (blanks,
                          blank_at (plan, g_array_index (names, guint, i)), 1);
-  cut = cw_cut_plan_new ((const CwCutBlank *) blanks->data, blanks->len,
-                         &plan->cut->rules, plan->effort, NULL, NULL,
-                         cancellable);
-  rename_blanks (cut, names);
-  return cut;
+  return blanks;
+}
+
+/* The same rests, none of them used: the plan may share those it has. */
+static void
+renew_rests (CwPanelPlan *plan)
+{
+  GArray *rests = cw_panel_rests_new ();
+
+  g_array_append_vals (rests, plan->rests->data, plan->rests->len);
+  g_array_unref (plan->rests);
+  plan->rests = rests;
 }
 
 static void
 take_fillings (CwPanelPlan *plan, const GArray *fillings)
 {
   g_autofree guint *names = g_new (guint, plan->blanks->len);
+
+  renew_rests (plan);
 
   for (guint i = 0; i < plan->blanks->len; i++)
     names[i] = i;
@@ -461,9 +472,10 @@ take_fillings (CwPanelPlan *plan, const GArray *fillings)
 }
 
 void
-cw_panel_rests_use (CwPanelPlan *plan, GCancellable *cancellable)
+cw_panel_rests_use (CwPanelPlan *plan, CwCutProgress progress, gpointer data,
+                    GCancellable *cancellable)
 {
-  g_autoptr (GArray) fillings = NULL, stay = NULL;
+  g_autoptr (GArray) fillings = NULL, stay = NULL, blanks = NULL;
   g_autoptr (CwCutPlan) cut = NULL;
 
   if (plan->rests->len == 0)
@@ -472,11 +484,92 @@ cw_panel_rests_use (CwPanelPlan *plan, GCancellable *cancellable)
   stay = fill_rests (plan, fillings);
   if (stay->len == plan->blanks->len)
     return;
-  cut = cut_those (plan, stay, cancellable);
+  blanks = those (plan, stay);
+  cut = cw_cut_plan_new ((const CwCutBlank *) blanks->data, blanks->len,
+                         &plan->cut->rules, plan->effort, progress, data,
+                         cancellable);
   if (cut->panels->len >= plan->cut->panels->len)
     return;
+  rename_blanks (cut, stay);
   take_fillings (plan, fillings);
   cw_cut_plan_unref (plan->cut);
   plan->cut = g_steal_pointer (&cut);
   plan->n_panels = plan->n_whole + plan->cut->panels->len;
+}
+
+/* (transfer full) (element-type guint): the blanks of the plan's panels */
+static GArray *
+names_on_panels (const CwPanelPlan *plan)
+{
+  g_autofree guint8 *is_out = g_new0 (guint8, plan->blanks->len);
+  GArray *names = g_array_new (FALSE, FALSE, sizeof (guint));
+
+  for (guint i = 0; i < plan->rests->len; i++)
+    {
+      const CwCutPanel *cut = rest_at (plan, i)->cut;
+
+      for (guint j = 0; cut && j < cut->placements->len; j++)
+        is_out[g_array_index (cut->placements, CwCutPlacement, j).blank]
+            = TRUE;
+    }
+  for (guint i = 0; i < plan->blanks->len; i++)
+    if (!is_out[i])
+      g_array_append_val (names, i);
+  return names;
+}
+
+static CwCutPanel *
+copy_panel (const CwCutPanel *panel)
+{
+  CwCutPanel *copy = g_new0 (CwCutPanel, 1);
+
+  copy->group = panel->group;
+  if (panel->tree.n_nodes > 0)
+    cw_cut_tree_copy (&copy->tree, &panel->tree);
+  copy->placements = g_array_copy (panel->placements);
+  copy->cuts = g_array_ref (panel->cuts);
+  return copy;
+}
+
+/* The plan's cuts, blanks by their places among @names. (transfer full) */
+static CwCutPlan *
+renumbered (const CwPanelPlan *plan, const GArray *names)
+{
+  g_autoptr (GArray) numbers
+      = g_array_sized_new (FALSE, TRUE, sizeof (guint), plan->blanks->len);
+  CwCutPlan *cut = g_new0 (CwCutPlan, 1);
+
+  g_array_set_size (numbers, plan->blanks->len);
+  for (guint i = 0; i < names->len; i++)
+    g_array_index (numbers, guint, g_array_index (names, guint, i)) = i;
+  g_atomic_ref_count_init (&cut->count);
+  cut->rules = plan->cut->rules;
+  cut->least = plan->cut->least;
+  cut->panels = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_cut_panel_free);
+  for (guint i = 0; i < plan->cut->panels->len; i++)
+    g_ptr_array_add (cut->panels, copy_panel (plan->cut->panels->pdata[i]));
+  rename_blanks (cut, numbers);
+  return cut;
+}
+
+CwCutPlan *
+cw_panel_rests_improve (const CwPanelPlan *plan, CwCutEffort effort,
+                        CwCutProgress progress, gpointer data,
+                        GCancellable *cancellable)
+{
+  if (!cw_panel_rests_are_used (plan))
+    return cw_cut_plan_improve (
+        plan->cut, &g_array_index (plan->blanks, CwCutBlank, 0),
+        plan->blanks->len, effort, progress, data, cancellable);
+
+  g_autoptr (GArray) names = names_on_panels (plan);
+  g_autoptr (GArray) blanks = those (plan, names);
+  g_autoptr (CwCutPlan) former = renumbered (plan, names);
+  CwCutPlan *cut = cw_cut_plan_improve (
+      former, (const CwCutBlank *) blanks->data, blanks->len, effort,
+      progress, data, cancellable);
+
+  rename_blanks (cut, names);
+  return cut;
 }

@@ -34,6 +34,13 @@ gboolean cw_panel_rests_are_used (const CwPanelPlan *plan);
 
 /* Takes small blanks out of rests, and cuts the others again. Changes the
  * plan if that saves a panel. */
-void cw_panel_rests_use (CwPanelPlan *plan, GCancellable *cancellable);
+void cw_panel_rests_use (CwPanelPlan *plan, CwCutProgress progress,
+                         gpointer data, GCancellable *cancellable);
+
+/* cw_cut_plan_improve() of the cuts that a plan has, be they of all its blanks
+ * or of those that come out of no rest. (transfer full) */
+CwCutPlan *cw_panel_rests_improve (const CwPanelPlan *plan,
+                                   CwCutEffort effort, CwCutProgress progress,
+                                   gpointer data, GCancellable *cancellable);
 
 G_END_DECLS
