@@ -28,4 +28,11 @@ char *cw_draw_piece_id (const CwPiece *piece);
 void cw_draw_piece (CwDisplayList *list, CwStyle style, const char *id,
                     const CwPiece *piece);
 
+/* From the middle of @box outward, the first strip of @shape that is @needed
+ * wide, or else the widest. */
+CwBox cw_draw_shape_room (const CwRegion *shape, const CwBox *box,
+                          CwLength needed);
+/* A straight side lies on one of the edges of @box. */
+gboolean cw_draw_lies_on (const CwBox *box, CwPoint from, CwPoint to);
+
 G_END_DECLS

@@ -40,10 +40,8 @@ strip_room (const CwRegion *shape, CwLength low, CwLength high)
   return room;
 }
 
-/* From the middle outward, the first strip that is wide enough, or else the
- * widest. */
-static CwBox
-shape_room (const CwRegion *shape, const CwBox *box, CwLength needed)
+CwBox
+cw_draw_shape_room (const CwRegion *shape, const CwBox *box, CwLength needed)
 {
   static const guint order[STRIPS - 1] = { 2, 1, 3, 0, 4 };
   const CwLength strip = cw_box_height (box) / STRIPS;
@@ -114,8 +112,9 @@ cw_draw_numbers (const CwLayerDrawing *drawing)
           = FIGURE_WIDTH * (double) strlen (id) * drawing->mm_per_unit;
       CwBox room = piece->box;
       if (piece->shape)
-        room = shape_room (piece->shape, &piece->box,
-                           (CwLength) (needed * 1.2 * CW_NM_PER_MM));
+        room = cw_draw_shape_room (
+            piece->shape, &piece->box,
+            (CwLength) (needed * 1.2 * CW_NM_PER_MM));
       clear_stub_outs (drawing, &room);
       draw_number (drawing, &room, needed, id);
     }

@@ -17,6 +17,13 @@ cw_draw_piece (CwDisplayList *list, CwStyle style, const char *id,
     cw_display_list_add_box (list, style, id, &piece->box);
 }
 
+gboolean
+cw_draw_lies_on (const CwBox *box, CwPoint from, CwPoint to)
+{
+  return (from.x == to.x && (from.x == box->left || from.x == box->right))
+         || (from.y == to.y && (from.y == box->bottom || from.y == box->top));
+}
+
 char *
 cw_draw_piece_id (const CwPiece *piece)
 {

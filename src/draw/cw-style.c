@@ -55,6 +55,20 @@ static const Recipe recipes[CW_N_STYLES] = {
   [CW_STYLE_TROUBLE]
   = { "trouble", CW_TONE_NONE, CW_TONE_TROUBLE, 2, { 2, 2 } },
   [CW_STYLE_GRID] = { "grid", CW_TONE_NONE, CW_TONE_FAINT, 0.4 },
+  [CW_STYLE_CUT_STOCK] = { "cut-stock", CW_TONE_PAPER, CW_TONE_INK, 1.2,
+                           .hatch = CW_HATCH_FALLING },
+  [CW_STYLE_CUT_REST] = { "cut-rest", CW_TONE_PAPER, CW_TONE_SOFT, 0.5,
+                          .hatch = CW_HATCH_FALLING },
+  [CW_STYLE_CUT_PIECE]
+  = { "cut-piece", CW_TONE_CUT, CW_TONE_INK, 0.7 },
+  [CW_STYLE_CUT_SHAPE]
+  = { "cut-shape", CW_TONE_NONE, CW_TONE_INK, 1.4, { 3, 2 } },
+  [CW_STYLE_CUT_LETTER]
+  = { "cut-letter", CW_TONE_NONE, CW_TONE_INK, .text = 9, .bold = TRUE },
+  [CW_STYLE_SAW] = { "saw", CW_TONE_NONE, CW_TONE_ACCENT, 1.6 },
+  [CW_STYLE_SAW_MARK] = { "saw-mark", CW_TONE_PAPER, CW_TONE_ACCENT, 1 },
+  [CW_STYLE_SAW_NUMBER]
+  = { "saw-number", CW_TONE_NONE, CW_TONE_INK, .text = 8, .bold = TRUE },
 };
 
 static CwStyleValues values[3][CW_N_STYLES];

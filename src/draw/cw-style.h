@@ -36,6 +36,14 @@ typedef enum
   CW_STYLE_LIT,               /* what a chosen quantity comes from */
   CW_STYLE_TROUBLE,           /* what a check points at */
   CW_STYLE_GRID,
+  CW_STYLE_CUT_STOCK,         /* the panel that is sawn: what is not covered is waste */
+  CW_STYLE_CUT_REST,          /* what of it is left over */
+  CW_STYLE_CUT_PIECE,         /* a piece in it */
+  CW_STYLE_CUT_SHAPE,         /* notch, rake, curve, hole: sawn out of a blank */
+  CW_STYLE_CUT_LETTER,        /* text */
+  CW_STYLE_SAW,               /* straight cuts right across */
+  CW_STYLE_SAW_MARK,          /* what their numbers stand in */
+  CW_STYLE_SAW_NUMBER,        /* text */
   CW_N_STYLES,
 } CwStyle;
 

@@ -60,3 +60,34 @@ cw_region_mirror (const CwRegion *region, CwLength at)
     }
   return mirror;
 }
+
+/* The point at angle t of an ellipse comes to stand at t - pi/2 of the turned
+ * one, whose half axes have changed places. */
+static CwSide
+turned (const CwSide *side)
+{
+  CwSide turned = *side;
+  turned.start = cw_point (side->start.y, -side->start.x);
+  turned.cx = side->cy;
+  turned.cy = -side->cx;
+  turned.rx = side->ry;
+  turned.ry = side->rx;
+  turned.from = side->from - G_PI_2;
+  turned.to = side->to - G_PI_2;
+  return turned;
+}
+
+CwRegion *
+cw_region_turn (const CwRegion *region)
+{
+  CwRegion *result = cw_region_begin ();
+  for (gsize i = 0; i < cw_region_n_loops (region); i++)
+    {
+      const CwLoop loop = cw_region_loop (region, i);
+      g_autofree CwSide *sides = g_new (CwSide, loop.n_sides);
+      for (gsize j = 0; j < loop.n_sides; j++)
+        sides[j] = turned (&loop.sides[j]);
+      cw_region_add_loop (result, sides, loop.n_sides);
+    }
+  return result;
+}

@@ -94,6 +94,9 @@ CwRegion *cw_region_intersect (const CwRegion *a, const CwRegion *b);
 /* The same region mirrored about x = @at. */
 CwRegion *cw_region_mirror (const CwRegion *region, CwLength at);
 CwRegion *cw_region_move (const CwRegion *region, CwLength dx, CwLength dy);
+/* The same region turned a quarter clockwise about the origin: what pointed
+ * up points to the right. */
+CwRegion *cw_region_turn (const CwRegion *region);
 
 /* Places where the region crosses the line @axis = @at, sorted, in pairs of
  * entering and leaving, as whole nm along the line. For studs and rows.

@@ -129,6 +129,20 @@ cw_piece_cuts (const CwLayout *layout, const CwPiece *piece)
   return cuts;
 }
 
+CwRegion *
+cw_piece_region (const CwLayout *layout, const CwPiece *piece)
+{
+  g_return_val_if_fail (layout != NULL && piece != NULL, NULL);
+
+  g_autoptr (CwRegion) shape = shape_of (piece);
+  g_autoptr (GPtrArray) holes = holes_of (layout, piece, shape);
+  if (holes->len == 0)
+    return g_steal_pointer (&shape);
+  g_autoptr (CwRegion) hole = cw_region_union (
+      (const CwRegion *const *) holes->pdata, holes->len);
+  return cw_region_subtract (shape, hole);
+}
+
 double
 cw_piece_mass (const CwLayout *layout, const CwPiece *piece)
 {

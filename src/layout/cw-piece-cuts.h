@@ -27,6 +27,10 @@ typedef struct
  */
 GArray *cw_piece_cuts (const CwLayout *layout, const CwPiece *piece);
 
+/* The piece as it is on the wall, holes for stub-outs cut out.
+ * (transfer full) */
+CwRegion *cw_piece_region (const CwLayout *layout, const CwPiece *piece);
+
 /* kg, holes deducted: the panel's mass by area. */
 double cw_piece_mass (const CwLayout *layout, const CwPiece *piece);
 

@@ -20,6 +20,7 @@ typedef struct
 void cw_papers_add_summary (const CwPapers *papers);
 void cw_papers_add_quantities (const CwPapers *papers);
 void cw_papers_add_openings (const CwPapers *papers);
+void cw_papers_add_cuts (const CwPapers *papers);
 void cw_papers_add_assumptions (const CwPapers *papers);
 void cw_papers_add_elevation (const CwPapers *papers,
                               const CwWallTakeoff *wall);

@@ -84,6 +84,7 @@ write_papers (const CwPapers *papers)
         return;
       cw_papers_add_elevation (papers, walls->pdata[i]);
     }
+  cw_papers_add_cuts (papers);
   cw_papers_add_assumptions (papers);
   cw_pages_end (papers->pages);
 }

@@ -66,6 +66,14 @@ test_formula (void)
 #define ON_WALL (ON_PIECES | ON (GLASS) | ON (PAPER))
 
 static const guint grounds[CW_N_STYLES] = {
+  [CW_STYLE_CUT_STOCK] = ON (PAPER),
+  [CW_STYLE_CUT_REST] = ON (PAPER),
+  [CW_STYLE_CUT_PIECE] = ON (PAPER) | ON (CUT),
+  [CW_STYLE_CUT_SHAPE] = ON (PAPER) | ON (CUT),
+  [CW_STYLE_CUT_LETTER] = ON (PAPER) | ON (CUT),
+  [CW_STYLE_SAW] = ON (PAPER) | ON (CUT),
+  [CW_STYLE_SAW_MARK] = ON (PAPER),
+  [CW_STYLE_SAW_NUMBER] = ON (PAPER),
   [CW_STYLE_OUTLINE] = ON_WALL,
   [CW_STYLE_OPENING] = ON_WALL,
   [CW_STYLE_OPENING_MARK] = ON (GLASS),
@@ -201,6 +209,13 @@ test_told_apart (void)
           CW_STYLE_LEVEL,   CW_STYLE_SELECTION, CW_STYLE_JOINT_HEAD,
           CW_STYLE_GUIDE,   CW_STYLE_TROUBLE,   CW_STYLE_LIT };
 
+  static const CwStyle cut_lines[]
+      = { CW_STYLE_CUT_PIECE, CW_STYLE_CUT_SHAPE, CW_STYLE_SAW };
+  static const CwStyle cut_areas[]
+      = { CW_STYLE_CUT_PIECE, CW_STYLE_CUT_REST };
+
+  assert_told_apart (cut_lines, G_N_ELEMENTS (cut_lines));
+  assert_told_apart (cut_areas, G_N_ELEMENTS (cut_areas));
   assert_told_apart (areas, G_N_ELEMENTS (areas));
   assert_told_apart (lines, G_N_ELEMENTS (lines));
 }

@@ -439,6 +439,41 @@ test_mirror (void)
 }
 
 static void
+assert_within_1_nm (CwLength a, CwLength b)
+{
+  g_assert_cmpint (a - b, >=, -1);
+  g_assert_cmpint (a - b, <=, 1);
+}
+
+/* A quarter brings up to the right, four bring it back. */
+static void
+test_turn (void)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed ((guint32) g_test_rand_int ());
+  for (int i = 0; i < 200; i++)
+    {
+      g_autoptr (CwRegion) region = random_wall (rand, CW_MM (1));
+      g_autoptr (CwRegion) once = cw_region_turn (region);
+      g_autoptr (CwRegion) twice = cw_region_turn (once);
+      g_autoptr (CwRegion) thrice = cw_region_turn (twice);
+      g_autoptr (CwRegion) whole = cw_region_turn (thrice);
+      CwBox before = cw_region_box (region), after = cw_region_box (once);
+      CwBox again = cw_region_box (whole);
+      if (cw_region_is_empty (region))
+        continue;
+      assert_within_1_nm (after.left, before.bottom);
+      assert_within_1_nm (after.right, before.top);
+      assert_within_1_nm (after.bottom, -before.right);
+      assert_within_1_nm (after.top, -before.left);
+      assert_within_1_nm (again.left, before.left);
+      assert_within_1_nm (again.top, before.top);
+      assert_near (cw_region_area (once), cw_region_area (region), 1e-11);
+      assert_near (cw_region_length (once), cw_region_length (region), 1e-11);
+      g_assert_cmpuint (n_parts (once), ==, n_parts (region));
+    }
+}
+
+static void
 test_mirror_twice (void)
 {
   g_autoptr (CwRegion) gable
@@ -522,6 +557,7 @@ main (int argc, char *argv[])
   ADD ("contains", test_contains);
   ADD ("move", test_move);
   ADD ("mirror/random", test_mirror);
+  ADD ("turn/random", test_turn);
   ADD ("mirror/twice", test_mirror_twice);
   ADD ("flatten", test_flatten);
   ADD ("counted", test_counted);
