@@ -90,7 +90,13 @@ show_steps (CwQuantities *self)
                           : NULL;
   gboolean has_steps = steps && *steps;
   if (has_steps)
-    gtk_label_set_text (GTK_LABEL (self->steps), steps);
+    {
+      const char *help = cw_quantity_row_type (CW_QUANTITY_ROW (row))->help;
+      /* How the figure came about, then what it is and whose rule it is. */
+      g_autofree char *text
+          = g_strdup_printf ("%s.\n%s", steps, help ? _(help) : "");
+      gtk_label_set_text (GTK_LABEL (self->steps), g_strchomp (text));
+    }
   gtk_revealer_set_reveal_child (GTK_REVEALER (self->steps_revealer),
                                  has_steps);
 }

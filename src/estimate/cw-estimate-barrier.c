@@ -19,6 +19,8 @@
 typedef struct
 {
   CwLength wrap;
+  CwLength bottom, top;       /* of the present strip */
+  GArray *boxes;              /* CwBox: (nullable) where each lies */
   double length;              /* m of strips */
   guint n_wraps;
 } Strips;
@@ -53,6 +55,13 @@ lay_strip (Strips *strips, const CwRegion *part)
       note_corners (&loop, &left, &right);
     }
   n_wraps = left + right;
+  if (strips->boxes)
+    {
+      CwBox lies = { box.left - left * strips->wrap, strips->bottom,
+                     box.right + right * strips->wrap, strips->top };
+
+      g_array_append_val (strips->boxes, lies);
+    }
   strips->n_wraps += n_wraps;
   strips->length += cw_length_in_m (cw_box_width (&box)
                                     + n_wraps * strips->wrap);
@@ -83,9 +92,10 @@ n_strips (CwLength height, const CwBarrier *barrier)
 }
 
 static Strips
-lay_strips (const CwRegion *outline, const CwBarrier *barrier, guint n)
+lay_strips (const CwRegion *outline, const CwBarrier *barrier, guint n,
+            GArray *boxes)
 {
-  Strips strips = { .wrap = barrier->wrap };
+  Strips strips = { .wrap = barrier->wrap, .boxes = boxes };
   CwLength bottom = cw_region_box (outline).bottom;
   CwRegion *rest = cw_region_ref (outline);
 
@@ -93,7 +103,9 @@ lay_strips (const CwRegion *outline, const CwBarrier *barrier, guint n)
     {
       CwRegion *above = NULL;
 
-      lay_band (&strips, rest, bottom + barrier->roll_width);
+      strips.bottom = bottom;
+      strips.top = bottom + barrier->roll_width;
+      lay_band (&strips, rest, strips.top);
       bottom += barrier->roll_width - barrier->lap;
       cw_region_split (rest, CW_AXIS_Y, bottom, CW_N_EDGES, NULL, &above);
       cw_region_unref (rest);
@@ -108,7 +120,7 @@ add_strips (CwWallEstimate *estimate, const CwBarrier *barrier)
 {
   CwBox box = cw_region_box (estimate->wall->outline);
   guint n = n_strips (cw_box_height (&box), barrier);
-  Strips strips = lay_strips (estimate->wall->outline, barrier, n);
+  Strips strips = lay_strips (estimate->wall->outline, barrier, n, NULL);
   double area = strips.length * cw_length_in_m (barrier->roll_width);
   CwQuantity *quantity
       = cw_quantity_add (estimate->quantities, "barrier.area", area);
@@ -127,17 +139,41 @@ add_strips (CwWallEstimate *estimate, const CwBarrier *barrier)
                     { strips.length, "m" });
 }
 
+/* What is to be laid, or NULL. */
+static const CwBarrier *
+barrier_to_lay (const CwWall *wall)
+{
+  const CwBarrier *barrier = (const CwBarrier *) wall->buildup->barrier;
+
+  if (barrier == NULL || wall->elevation->barrier != CW_BARRIER_TO_INSTALL
+      || barrier->roll_width - barrier->lap < LEAST_STEP)
+    return NULL;
+  return barrier;
+}
+
+GArray *
+cw_estimate_barrier_boxes (const CwWall *wall)
+{
+  const CwBarrier *barrier = barrier_to_lay (wall);
+  GArray *boxes;
+  CwBox box;
+
+  if (barrier == NULL)
+    return NULL;
+  boxes = g_array_new (FALSE, FALSE, sizeof (CwBox));
+  box = cw_region_box (wall->outline);
+  lay_strips (wall->outline, barrier,
+              n_strips (cw_box_height (&box), barrier), boxes);
+  return boxes;
+}
+
 void
 cw_estimate_barrier (CwWallEstimate *estimate)
 {
-  const CwBarrier *barrier
-      = (const CwBarrier *) estimate->wall->buildup->barrier;
+  const CwBarrier *barrier = barrier_to_lay (estimate->wall);
 
-  if (barrier == NULL
-      || estimate->wall->elevation->barrier != CW_BARRIER_TO_INSTALL
-      || barrier->roll_width - barrier->lap < LEAST_STEP)
-    return;
-  add_strips (estimate, barrier);
+  if (barrier)
+    add_strips (estimate, barrier);
 }
 
 /* N rolls have N − 1 ends within the strips: T + (N − 1) e ≤ N R. A roll no

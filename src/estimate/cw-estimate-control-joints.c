@@ -66,21 +66,66 @@ least_grid (double width, double height)
   return best;
 }
 
-/* m of the net area along n − 1 lines that part the box equally. */
-static double
-lines_length (const CwRegion *net, CwAxis axis, CwLength low, CwLength high,
-              double n)
+static void
+add_span (GArray *lines, CwAxis axis, CwLength at, CwLength low, CwLength high)
 {
-  CwLength sum = 0;
+  CwJoint line = { .is_bed = axis == CW_AXIS_Y };
 
+  line.from = line.is_bed ? cw_point (low, at) : cw_point (at, low);
+  line.to = line.is_bed ? cw_point (high, at) : cw_point (at, high);
+  g_array_append_val (lines, line);
+}
+
+/* On the net area, n − 1 lines that part the box equally. */
+static void
+add_lines (GArray *lines, const CwRegion *net, CwAxis axis, CwLength low,
+           CwLength high, double n)
+{
   for (double i = 1; i < n; i++)
     {
       CwLength at = low + (CwLength) llround ((double) (high - low) * i / n);
       g_autoptr (GArray) spans = cw_region_spans (net, axis, at);
 
       for (guint j = 0; j + 1 < spans->len; j += 2)
-        sum += g_array_index (spans, CwLength, j + 1)
-               - g_array_index (spans, CwLength, j);
+        add_span (lines, axis, at, g_array_index (spans, CwLength, j),
+                  g_array_index (spans, CwLength, j + 1));
+    }
+}
+
+static Grid
+grid_of_wall (const CwWall *wall)
+{
+  CwBox box = cw_region_box (wall->outline);
+
+  return least_grid ((double) cw_box_width (&box) / CW_NM_PER_FOOT,
+                     (double) cw_box_height (&box) / CW_NM_PER_FOOT);
+}
+
+GArray *
+cw_estimate_control_joint_lines (const CwWall *wall)
+{
+  GArray *lines = g_array_new (FALSE, FALSE, sizeof (CwJoint));
+  CwBox box = cw_region_box (wall->outline);
+  Grid grid = grid_of_wall (wall);
+
+  add_lines (lines, wall->net, CW_AXIS_X, box.left, box.right,
+             grid.n_columns);
+  add_lines (lines, wall->net, CW_AXIS_Y, box.bottom, box.top, grid.n_rows);
+  return lines;
+}
+
+/* m of the upright or the level ones; either way one coordinate is still. */
+static double
+lines_length (const GArray *lines, gboolean level)
+{
+  CwLength sum = 0;
+
+  for (guint i = 0; i < lines->len; i++)
+    {
+      const CwJoint *line = &g_array_index (lines, CwJoint, i);
+
+      if (!line->is_bed == !level)
+        sum += line->to.x - line->from.x + line->to.y - line->from.y;
     }
   return cw_length_in_m (sum);
 }
@@ -88,15 +133,11 @@ lines_length (const CwRegion *net, CwAxis axis, CwLength low, CwLength high,
 void
 cw_estimate_control_joints (CwWallEstimate *estimate)
 {
-  const CwRegion *net = estimate->wall->net;
-  CwBox box = cw_region_box (estimate->wall->outline);
-  Grid grid = least_grid (
-      (double) cw_box_width (&box) / CW_NM_PER_FOOT,
-      (double) cw_box_height (&box) / CW_NM_PER_FOOT);
-  double upright = lines_length (net, CW_AXIS_X, box.left, box.right,
-                                 grid.n_columns);
-  double level = lines_length (net, CW_AXIS_Y, box.bottom, box.top,
-                               grid.n_rows);
+  Grid grid = grid_of_wall (estimate->wall);
+  g_autoptr (GArray) lines
+      = cw_estimate_control_joint_lines (estimate->wall);
+  double upright = lines_length (lines, FALSE);
+  double level = lines_length (lines, TRUE);
 
   cw_quantity_step (cw_quantity_add (estimate->quantities, "joint.control",
                                      upright + level),

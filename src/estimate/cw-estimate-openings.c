@@ -98,10 +98,8 @@ shape_with_tags (const CwWallOpening *opening, guint index)
   return cw_region_new_loop (sides, loop.n_sides);
 }
 
-/* The outline less all openings: its inner sides are where cladding meets
- * them. */
-static CwRegion *
-opened_outline (const CwWall *wall)
+CwRegion *
+cw_estimate_opened_outline (const CwWall *wall)
 {
   g_autoptr (GPtrArray) shapes
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_region_unref);
@@ -114,18 +112,30 @@ opened_outline (const CwWall *wall)
   return cw_region_subtract (wall->outline, joined);
 }
 
+gboolean
+cw_estimate_opening_of_tag (guint tag, guint *index, CwOpeningSide *side)
+{
+  if (tag < FIRST_TAG)
+    return FALSE;
+  *index = (tag - FIRST_TAG) / 4;
+  *side = (CwOpeningSide) ((tag - FIRST_TAG) % 4);
+  return TRUE;
+}
+
 static void
 add_side (GArray *lengths, const CwLoop *loop, gsize index)
 {
   const CwSide *side = &loop->sides[index];
   CwOpeningSides *sides;
+  CwOpeningSide which;
+  guint opening;
   double length;
 
-  if (side->tag < FIRST_TAG)
+  if (!cw_estimate_opening_of_tag (side->tag, &opening, &which))
     return;
-  sides = &g_array_index (lengths, CwOpeningSides, (side->tag - FIRST_TAG) / 4);
+  sides = &g_array_index (lengths, CwOpeningSides, opening);
   length = cw_side_length (side, cw_loop_end (loop, index));
-  switch ((CwOpeningSide) (side->tag % 4))
+  switch (which)
     {
     case CW_OPENING_SIDE_HEAD:
       sides->head += length;
@@ -212,7 +222,7 @@ cw_estimate_openings (CwWallEstimate *estimate)
 {
   const CwWall *wall = estimate->wall;
   CwWallFigures *figures = estimate->figures;
-  g_autoptr (CwRegion) opened = opened_outline (wall);
+  g_autoptr (CwRegion) opened = cw_estimate_opened_outline (wall);
 
   g_array_set_size (figures->sides, wall->openings->len);
   measure_sides (opened, figures->sides);

@@ -66,6 +66,29 @@ typedef struct
   GPtrArray *quantities;
 } CwWallEstimate;
 
+/* The outline less all openings: its inner sides are where cladding meets
+ * them, each with a tag that says whose side it is. (transfer full) */
+CwRegion *cw_estimate_opened_outline (const CwWall *wall);
+/* FALSE for a side of the outline. @index: of the wall's openings. */
+gboolean cw_estimate_opening_of_tag (guint tag, guint *index,
+                                     CwOpeningSide *side);
+
+/* The outline less unclad areas and the openings over @limit m².
+ * (transfer full) */
+CwRegion *cw_estimate_less_openings_over (const CwWall *wall, double limit);
+/* By IS 1200 an opening's reveals are measured. */
+gboolean cw_estimate_is1200_takes_reveals (const CwWall *wall, guint index);
+/* Up to which an opening is not deducted by that rule, m². */
+double cw_estimate_through_limit (const CwMeasure *measure);
+
+/* The strips as they lie, wraps flat beside the wall. (transfer full)
+ * (element-type CwBox) (nullable): NULL when none are laid */
+GArray *cw_estimate_barrier_boxes (const CwWall *wall);
+
+/* Where control joints stand on the net area. (transfer full)
+ * (element-type CwJoint): is_bed for the level ones */
+GArray *cw_estimate_control_joint_lines (const CwWall *wall);
+
 /* The steps, in an order in which each finds what it needs. All but the first
  * two are for walls with an outline; from the panels on, with a buildup. */
 void cw_estimate_opening_count (CwWallEstimate *estimate);

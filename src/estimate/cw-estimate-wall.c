@@ -28,14 +28,12 @@ opening_area (const CwWall *wall, guint index)
   return cw_region_area (cut);
 }
 
-/* The outline's area less unclad areas and the openings over @limit m². */
-static double
-area_less_openings_over (const CwWall *wall, double limit)
+CwRegion *
+cw_estimate_less_openings_over (const CwWall *wall, double limit)
 {
   g_autoptr (GPtrArray) deducted
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_region_unref);
   g_autoptr (CwRegion) joined = NULL;
-  g_autoptr (CwRegion) rest = NULL;
 
   for (guint i = 0; i < wall->unclads->len; i++)
     g_ptr_array_add (deducted, cw_unclad_shape (wall->unclads->pdata[i]));
@@ -47,18 +45,47 @@ area_less_openings_over (const CwWall *wall, double limit)
               g_array_index (wall->openings, CwWallOpening, i).shape));
   joined = cw_region_union ((const CwRegion *const *) deducted->pdata,
                             deducted->len);
-  rest = cw_region_subtract (wall->outline, joined);
-  return cw_region_area (rest);
+  return cw_region_subtract (wall->outline, joined);
 }
 
 static double
-reveals_of_openings_over (const CwWallEstimate *estimate, double limit)
+area_less_openings_over (const CwWall *wall, double limit)
+{
+  g_autoptr (CwRegion) rest = cw_estimate_less_openings_over (wall, limit);
+
+  return cw_region_area (rest);
+}
+
+gboolean
+cw_estimate_is1200_takes_reveals (const CwWall *wall, guint index)
+{
+  return !is_at_most (opening_area (wall, index), IS1200_LARGE);
+}
+
+double
+cw_estimate_through_limit (const CwMeasure *measure)
+{
+  switch ((CwMeasureRule) measure->rule)
+    {
+    case CW_MEASURE_THROUGH:
+      return cw_decimal_to_double (measure->limit);
+    case CW_MEASURE_IS1200:
+      return IS1200_SMALL;
+    case CW_MEASURE_NET:
+    case CW_MEASURE_HALF:
+      break;
+    }
+  return 0;
+}
+
+static double
+measured_reveals (const CwWallEstimate *estimate)
 {
   const CwWall *wall = estimate->wall;
   double sum = 0;
 
   for (guint i = 0; i < wall->openings->len; i++)
-    if (!is_at_most (opening_area (wall, i), limit))
+    if (cw_estimate_is1200_takes_reveals (wall, i))
       sum += g_array_index (estimate->figures->sides, CwOpeningSides, i)
                  .reveal;
   return sum;
@@ -110,8 +137,7 @@ measure_is1200 (CwWallEstimate *estimate)
   CwWallFigures *figures = estimate->figures;
   double area = area_less_openings_over (estimate->wall, IS1200_SMALL);
 
-  figures->measured_reveals
-      = reveals_of_openings_over (estimate, IS1200_LARGE);
+  figures->measured_reveals = measured_reveals (estimate);
   cw_quantity_step (add_measured (estimate, area + figures->measured_reveals),
                     N_ ("gross {0} less unclad areas and openings over {1}: "
                         "{2}; reveals of openings over {3} added: {4}"),

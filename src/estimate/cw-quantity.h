@@ -15,16 +15,30 @@ typedef enum
   CW_SHOWS_NOTHING,
   CW_SHOWS_OUTLINE,
   CW_SHOWS_NET,
-  CW_SHOWS_OPENINGS,
-  CW_SHOWS_OPENING_SIDES,     /* detail: mask of 1 << CwOpeningSide */
+  CW_SHOWS_MEASURED,          /* by the project's rule */
+  CW_SHOWS_OPENINGS,          /* each whole: they are counted */
+  CW_SHOWS_OPENED,            /* cut to the outline, overlaps once */
+  CW_SHOWS_OPENING_SIDES,     /* where they meet cladding; detail: mask of 1 << CwOpeningSide */
+  CW_SHOWS_REVEALS,
   CW_SHOWS_UNCLAD,
   CW_SHOWS_EDGES,             /* detail: CwEdge */
-  CW_SHOWS_BANDS,
+  CW_SHOWS_BANDS,             /* along them */
+  CW_SHOWS_BAND_FACES,
   CW_SHOWS_PIECES,            /* detail: mask of 1 << CwPieceKind */
   CW_SHOWS_BED_JOINTS,
   CW_SHOWS_HEAD_JOINTS,
+  CW_SHOWS_MORTAR,            /* joints, and edges at openings */
   CW_SHOWS_FASTENERS,
-  CW_SHOWS_BARRIER,
+  CW_SHOWS_BARRIER,           /* strips with laps and wraps */
+  CW_SHOWS_COATED,            /* measured, reveals, bands */
+  CW_SHOWS_MESH,              /* all of: */
+  CW_SHOWS_MESH_FIELD,
+  CW_SHOWS_MESH_CORNERS,
+  CW_SHOWS_MESH_EDGES,
+  CW_SHOWS_SEALANT,
+  CW_SHOWS_CORNER_BEADS,
+  CW_SHOWS_STARTER,           /* the base where there is cladding */
+  CW_SHOWS_CONTROL_JOINTS,
 } CwShows;
 
 /* The trade steps that group the lines, in the order of the work. */

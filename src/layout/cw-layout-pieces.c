@@ -25,26 +25,55 @@ fasteners_on (CwLength height, const CwFastener *fastener)
   return (guint) MAX (2, gaps + 1);
 }
 
+static void
+place_fasteners (GArray *points, CwLength x, CwLength low, CwLength high,
+                 CwLength edge, guint n)
+{
+  /* Where the edges leave no room, at the thirds. */
+  const CwLength in
+      = high - low > 2 * edge ? edge : (high - low) / 3;
+  for (guint i = 0; i < n; i++)
+    {
+      const CwPoint point
+          = cw_point (x, low + in + (high - low - 2 * in) * i / (n - 1));
+      g_array_append_val (points, point);
+    }
+}
+
+/* Between @low and @high at a stud; @points may be NULL. */
+static guint
+fasteners_between (CwLength low, CwLength high, CwLength x,
+                   const CwFastener *fastener, GArray *points)
+{
+  const guint n = fasteners_on (high - low, fastener);
+  if (points)
+    place_fasteners (points, x, low, high, fastener->edge, n);
+  return n;
+}
+
 /* A stud at the very edge holds what stands just inside it. */
 static guint
-fasteners_at (const CwPiece *piece, CwLength x, const CwFastener *fastener)
+fasteners_at (const CwPiece *piece, CwLength x, const CwFastener *fastener,
+              GArray *points)
 {
-  if (!piece->shape)
-    return fasteners_on (cw_box_height (&piece->box), fastener);
   const CwLength inside
       = CLAMP (x, piece->box.left + 1, piece->box.right - 1);
+  if (!piece->shape)
+    return fasteners_between (piece->box.bottom, piece->box.top, inside,
+                              fastener, points);
   g_autoptr (GArray) spans
       = cw_region_spans (piece->shape, CW_AXIS_X, inside);
   guint n = 0;
   for (guint i = 0; i + 1 < spans->len; i += 2)
-    n += fasteners_on (g_array_index (spans, CwLength, i + 1)
-                           - g_array_index (spans, CwLength, i),
-                       fastener);
+    n += fasteners_between (g_array_index (spans, CwLength, i),
+                            g_array_index (spans, CwLength, i + 1), inside,
+                            fastener, points);
   return n;
 }
 
-guint
-cw_layout_piece_fasteners (const CwLayout *layout, const CwPiece *piece)
+/* Counts, and notes the places unless @points is NULL. */
+static guint
+fasteners_of (const CwLayout *layout, const CwPiece *piece, GArray *points)
 {
   const CwBuildup *buildup = layout->wall->buildup;
   const CwFastener *fastener = (const CwFastener *) buildup->fastener;
@@ -59,9 +88,23 @@ cw_layout_piece_fasteners (const CwLayout *layout, const CwPiece *piece)
       const CwLength x = g_array_index (layout->studs, CwLength, i);
       if (x > piece->box.right + panel->joint)
         break;
-      n += fasteners_at (piece, x, fastener);
+      n += fasteners_at (piece, x, fastener, points);
     }
   return n;
+}
+
+guint
+cw_layout_piece_fasteners (const CwLayout *layout, const CwPiece *piece)
+{
+  return fasteners_of (layout, piece, NULL);
+}
+
+void
+cw_layout_piece_fastener_points (const CwLayout *layout, const CwPiece *piece,
+                                 GArray *points)
+{
+  g_return_if_fail (points != NULL);
+  fasteners_of (layout, piece, points);
 }
 
 static gboolean

@@ -119,6 +119,11 @@ guint cw_layout_count (const CwLayout *layout, CwPieceKind kind);
  */
 guint cw_layout_piece_fasteners (const CwLayout *layout, const CwPiece *piece);
 
+/* Where they are driven: those at a stud evenly between the edge distances;
+ * added to @points (element-type CwPoint). */
+void cw_layout_piece_fastener_points (const CwLayout *layout,
+                                      const CwPiece *piece, GArray *points);
+
 /* The piece under a point, or NULL. */
 const CwPiece *cw_layout_piece_at (const CwLayout *layout, CwPoint point);
 
