@@ -12,6 +12,11 @@ G_BEGIN_DECLS
  * (optional): set on success. (transfer full) (nullable) */
 GBytes *cw_file_bytes (GFile *file, char **etag, GError **error);
 
+/* Durably, by the steps of cw_project_save(), all but reading back. @etag:
+ * (inout) (nullable). */
+gboolean cw_file_bytes_save (GBytes *bytes, GFile *file, char **etag,
+                             GError **error);
+
 /* What cw_file_tag needs of a file's information. */
 #define CW_FILE_TAG_ATTRIBUTES                                                \
   G_FILE_ATTRIBUTE_ETAG_VALUE "," G_FILE_ATTRIBUTE_UNIX_INODE                 \

@@ -24,6 +24,10 @@ CwProject *cw_reading_project (CwReading *reading, const CwXml *xml,
 gboolean cw_reading_check_sense (const CwReading *reading,
                                  const CwProject *project, GError **error);
 
+/* The tree against a RELAX NG schema of the program's resources. */
+gboolean cw_xml_check_schema (const CwXml *xml, const char *resource,
+                              GError **error);
+
 /* The tree against the RELAX NG schema that is built into the program. */
 gboolean cw_reading_check_schema (const CwXml *xml, GError **error);
 

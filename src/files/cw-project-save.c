@@ -145,20 +145,22 @@ replace (const char *path, GBytes *bytes, GError **error)
   return TRUE;
 }
 
-gboolean
-cw_project_save (const CwProject *project, GFile *file, char **etag,
-                 GError **error)
+static char *
+path_of (GFile *file, GError **error)
 {
-  g_return_val_if_fail (project != NULL && G_IS_FILE (file), FALSE);
-
+  char *path = g_file_get_path (file);
   g_autofree char *name = g_file_get_parse_name (file);
-  g_autofree char *path = g_file_get_path (file);
   if (path == NULL)
-    return refuse (error, CW_FILE_ERROR_WRITE, _ ("Finding"), name,
-                   _ ("it is not on this computer's disks"));
+    refuse (error, CW_FILE_ERROR_WRITE, _ ("Finding"), name,
+            _ ("it is not on this computer's disks"));
+  return path;
+}
 
-  g_autoptr (GBytes) bytes = cw_project_to_xml (project);
-  if (!check_reads_back (bytes, path, error))
+gboolean
+cw_file_bytes_save (GBytes *bytes, GFile *file, char **etag, GError **error)
+{
+  g_autofree char *path = path_of (file, error);
+  if (path == NULL)
     return FALSE;
   g_autofree char *target = follow_links (path, error);
   if (target == NULL || !check_unchanged (target, etag ? *etag : NULL, error)
@@ -170,4 +172,18 @@ cw_project_save (const CwProject *project, GFile *file, char **etag,
       *etag = etag_of_path (target);
     }
   return TRUE;
+}
+
+gboolean
+cw_project_save (const CwProject *project, GFile *file, char **etag,
+                 GError **error)
+{
+  g_return_val_if_fail (project != NULL && G_IS_FILE (file), FALSE);
+
+  g_autofree char *path = path_of (file, error);
+  if (path == NULL)
+    return FALSE;
+  g_autoptr (GBytes) bytes = cw_project_to_xml (project);
+  return check_reads_back (bytes, path, error)
+         && cw_file_bytes_save (bytes, file, etag, error);
 }

@@ -12,13 +12,12 @@
 
 #define SCHEMA "/cladwright/schema/project-1.rng"
 
-/* Made once, then only read. */
 static xmlRelaxNG *
-parse_schema (void)
+parse_schema (const char *resource)
 {
   cw_files_register_resource ();
   g_autoptr (GBytes) bytes
-      = g_resources_lookup_data (SCHEMA, G_RESOURCE_LOOKUP_FLAGS_NONE, NULL);
+      = g_resources_lookup_data (resource, G_RESOURCE_LOOKUP_FLAGS_NONE, NULL);
   g_assert (bytes != NULL);
   gsize size;
   const char *data = g_bytes_get_data (bytes, &size);
@@ -26,17 +25,27 @@ parse_schema (void)
   xmlRelaxNG *schema = xmlRelaxNGParse (parser);
   xmlRelaxNGFreeParserCtxt (parser);
   if (schema == NULL)
-    g_error ("The built-in schema cannot be read");
+    g_error ("The built-in schema %s cannot be read", resource);
   return schema;
 }
 
+/* Each is made once, then only read. */
 static xmlRelaxNG *
-get_schema (void)
+get_schema (const char *resource)
 {
-  static gsize schema;
-  if (g_once_init_enter (&schema))
-    g_once_init_leave (&schema, (gsize)parse_schema ());
-  return (xmlRelaxNG *)schema;
+  static GMutex mutex;
+  static GHashTable *schemas;
+  g_mutex_lock (&mutex);
+  if (schemas == NULL)
+    schemas = g_hash_table_new (g_str_hash, g_str_equal);
+  xmlRelaxNG *schema = g_hash_table_lookup (schemas, resource);
+  if (schema == NULL)
+    {
+      schema = parse_schema (resource);
+      g_hash_table_insert (schemas, g_strdup (resource), schema);
+    }
+  g_mutex_unlock (&mutex);
+  return schema;
 }
 
 static void
@@ -52,10 +61,10 @@ note_first (void *data, xmlErrorPtr xml_error)
 }
 
 gboolean
-cw_reading_check_schema (const CwXml *xml, GError **error)
+cw_xml_check_schema (const CwXml *xml, const char *resource, GError **error)
 {
   GError *first = NULL;
-  xmlRelaxNGValidCtxt *judge = xmlRelaxNGNewValidCtxt (get_schema ());
+  xmlRelaxNGValidCtxt *judge = xmlRelaxNGNewValidCtxt (get_schema (resource));
   xmlRelaxNGSetValidStructuredErrors (judge, note_first, &first);
   int result = xmlRelaxNGValidateDoc (judge, (xmlDoc *)xml);
   xmlRelaxNGFreeValidCtxt (judge);
@@ -69,4 +78,10 @@ cw_reading_check_schema (const CwXml *xml, GError **error)
                        _ ("The schema refuses this file"));
   g_propagate_error (error, first);
   return FALSE;
+}
+
+gboolean
+cw_reading_check_schema (const CwXml *xml, GError **error)
+{
+  return cw_xml_check_schema (xml, SCHEMA, error);
 }
