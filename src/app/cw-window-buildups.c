@@ -1,13 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The project's buildups from the window: the window that edits them, and one
- * of the library for a wall.
+ * The project's buildups from the window: the windows that edit them and their
+ * prices, and one of the library for a wall.
  */
 #include "cw-window-private.h"
 
 #include "cw-buildup-edits.h"
 #include "cw-buildups-window.h"
 #include "cw-library-dialog.h"
+#include "cw-prices-window.h"
 
 static void
 show_buildups (GSimpleAction *action, GVariant *parameter, gpointer data)
@@ -24,6 +25,19 @@ show_buildups (GSimpleAction *action, GVariant *parameter, gpointer data)
     cw_buildups_window_choose (CW_BUILDUPS_WINDOW (window->buildups),
                                elevation->buildup);
   gtk_window_present (window->buildups);
+}
+
+static void
+show_prices (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  CwWindow *window = data;
+  if (!window->prices)
+    {
+      CwPricesWindow *prices
+          = cw_prices_window_new (GTK_WINDOW (window), window->job);
+      g_set_weak_pointer (&window->prices, GTK_WINDOW (prices));
+    }
+  gtk_window_present (window->prices);
 }
 
 /* The wall that the question was about. */
@@ -76,6 +90,7 @@ cw_window_add_buildup_actions (CwWindow *window)
 {
   static const GActionEntry entries[] = {
     { "buildups", show_buildups, NULL, NULL, NULL },
+    { "prices", show_prices, NULL, NULL, NULL },
     { "buildup-from-library", from_library, NULL, NULL, NULL },
   };
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries,

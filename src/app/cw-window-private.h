@@ -22,7 +22,7 @@ struct _CwWindow
   GtkWidget *name_label, *state_label, *stack;
   CwNotice *notice;
   CwWallsPlace *walls;
-  GtkWindow *buildups;        /* weak; NULL: not open */
+  GtkWindow *buildups, *prices;   /* weak; NULL: not open */
   gboolean closing;           /* as soon as it is saved */
   gboolean may_close;         /* asked and answered */
 };

@@ -157,6 +157,7 @@ cw_window_dispose (GObject *object)
 {
   CwWindow *window = CW_WINDOW (object);
   g_clear_weak_pointer (&window->buildups);
+  g_clear_weak_pointer (&window->prices);
   g_clear_object (&window->job);
   G_OBJECT_CLASS (cw_window_parent_class)->dispose (object);
 }
