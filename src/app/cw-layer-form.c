@@ -4,6 +4,7 @@
 #include "cw-buildup-edits.h"
 #include "cw-field-group.h"
 #include "cw-i18n.h"
+#include "cw-panel-head.h"
 
 struct _CwLayerForm
 {
@@ -150,6 +151,7 @@ add_buttons (CwLayerForm *form)
     return;
   GtkWidget *line = gtk_flow_box_new ();
   gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (line), GTK_SELECTION_NONE);
+  cw_widget_set_name (line, _("What can be done"));
   gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (line), 4);
   if (slot->is_list && form->place.is_there)
     add_item_buttons (form, line);

@@ -394,6 +394,7 @@ new_buttons (void)
 {
   GtkWidget *line = gtk_flow_box_new ();
   gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (line), GTK_SELECTION_NONE);
+  cw_widget_set_name (line, _("What can be done"));
   gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (line), 5);
   add_button (line, _("_Add…"), "prices.add");
   add_button (line, _("_Change…"), "prices.edit");

@@ -238,6 +238,22 @@ dialogs (void)
   case_close (GTK_WINDOW (window));
 }
 
+static void
+work_windows (void)
+{
+  g_autoptr (GFile) folder = case_folder ();
+  CwWindow *window = case_demo_window (folder);
+  for (const char *const *action
+       = (const char *const[]) { "buildups", "prices", NULL };
+       *action; action++)
+    {
+      g_action_group_activate_action (G_ACTION_GROUP (window), *action, NULL);
+      case_settle ();
+      look_at_dialog (window, 6);
+    }
+  case_close (GTK_WINDOW (window));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -250,5 +266,6 @@ main (int argc, char **argv)
   g_test_add_func ("/names/whole-window", whole_window);
   g_test_add_func ("/names/every-selection", every_selection);
   g_test_add_func ("/names/dialogs", dialogs);
+  g_test_add_func ("/names/work-windows", work_windows);
   return g_test_run ();
 }
