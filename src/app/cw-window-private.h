@@ -2,7 +2,8 @@
  *
  * The window's parts: what it is (cw-window.c), files in and out
  * (cw-window-file.c), sheets and walls (cw-window-sheet.c, cw-window-wall.c),
- * what is seen of the board (cw-window-view.c), buildups
+ * what is seen of the board (cw-window-view.c), what is done with the
+ * selection (cw-window-arrange.c, cw-window-clip.c), buildups
  * (cw-window-buildups.c).
  */
 #pragma once
@@ -18,7 +19,8 @@ struct _CwWindow
   GtkApplicationWindow parent;
   CwJob *job;
   GtkWidget *recent_button, *undo_button, *redo_button;
-  GtkWidget *export_button, *menu_button;
+  GtkWidget *export_button, *menu_button, *history_button;
+  GtkWidget *board_menu;
   GtkWidget *name_label, *state_label, *stack;
   CwNotice *notice;
   CwWallsPlace *walls;
@@ -33,6 +35,8 @@ void cw_window_add_sheet_actions (CwWindow *window);
 void cw_window_add_wall_actions (CwWindow *window);
 void cw_window_add_view_actions (CwWindow *window);
 void cw_window_add_buildup_actions (CwWindow *window);
+void cw_window_add_arrange_actions (CwWindow *window);
+void cw_window_add_clip_actions (CwWindow *window);
 
 /* Saves, asking for a name where there is none. */
 void cw_window_save (CwWindow *window);

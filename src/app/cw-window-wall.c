@@ -121,6 +121,21 @@ duplicate_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+duplicate_mirrored (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  CwWindow *window = data;
+  const CwElevation *elevation = cw_window_elevation (window);
+  g_autofree char *id = NULL;
+  g_autofree char *name
+      = free_name (cw_window_project (window), elevation->name);
+  edit (window,
+        cw_edit_duplicate_mirrored (cw_window_project (window),
+                                    elevation->id, name, &id),
+        _("Duplicate a wall mirrored"));
+  show_wall (window, id);
+}
+
+static void
 move_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   CwWindow *window = data;
@@ -154,6 +169,7 @@ wall_shown (CwWindow *window)
 {
   gboolean has_wall = cw_window_elevation (window) != NULL;
   cw_window_enable (window, "duplicate-wall", has_wall);
+  cw_window_enable (window, "duplicate-mirrored", has_wall);
   cw_window_enable (window, "move-wall", has_wall);
   cw_window_enable (window, "remove-wall", has_wall);
 }
@@ -165,6 +181,7 @@ cw_window_add_wall_actions (CwWindow *window)
     { "add-wall", add_wall, NULL, NULL, NULL },
     { "type-wall", type_wall, NULL, NULL, NULL },
     { "duplicate-wall", duplicate_wall, NULL, NULL, NULL },
+    { "duplicate-mirrored", duplicate_mirrored, NULL, NULL, NULL },
     { "move-wall", move_wall, "i", NULL, NULL },
     { "remove-wall", remove_wall, NULL, NULL, NULL },
   };

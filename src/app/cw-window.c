@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-window-private.h"
 
+#include "cw-history-button.h"
 #include "cw-look.h"
 #include "cw-panel-head.h"
 #include "cw-recent.h"
@@ -141,6 +142,7 @@ add_actions (CwWindow *window)
   cw_window_add_wall_actions (window);
   cw_window_add_view_actions (window);
   cw_window_add_buildup_actions (window);
+  cw_window_add_arrange_actions (window);
 }
 
 static void
@@ -176,6 +178,8 @@ cw_window_class_init (CwWindowClass *class)
                                         export_button);
   gtk_widget_class_bind_template_child (widget_class, CwWindow, menu_button);
   gtk_widget_class_bind_template_child (widget_class, CwWindow, undo_button);
+  gtk_widget_class_bind_template_child (widget_class, CwWindow,
+                                        history_button);
   gtk_widget_class_bind_template_child (widget_class, CwWindow, redo_button);
   gtk_widget_class_bind_template_child (widget_class, CwWindow, name_label);
   gtk_widget_class_bind_template_child (widget_class, CwWindow, state_label);
@@ -206,6 +210,8 @@ take_job (CwWindow *window, CwJob *job)
   g_signal_connect_object (cw_window_document (window), "changed",
                            G_CALLBACK (document_changed), window,
                            G_CONNECT_SWAPPED);
+  cw_history_button_follow (GTK_MENU_BUTTON (window->history_button),
+                            cw_window_document (window));
   g_signal_connect_object (job, "file-changed", G_CALLBACK (file_changed),
                            window, G_CONNECT_SWAPPED);
   document_changed (window);

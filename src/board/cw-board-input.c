@@ -26,6 +26,13 @@ hold_of (GdkModifierType state)
   return hold;
 }
 
+/* Window managers keep Alt with a drag to themselves, so F holds too. */
+static CwHold
+present_hold (CwBoard *self, GdkModifierType state)
+{
+  return hold_of (state) | (self->freed ? CW_HOLD_FREE : CW_HOLD_NONE);
+}
+
 CwPointer
 cw_board_pointer (CwBoard *self, double x, double y)
 {
@@ -44,8 +51,8 @@ see_pointer (CwBoard *self, GtkEventController *controller, double x,
   self->y = self->seen_y = y;
   self->has_pointer = TRUE;
   self->by_keys = FALSE;
-  self->hold
-      = hold_of (gtk_event_controller_get_current_event_state (controller));
+  self->hold = present_hold (
+      self, gtk_event_controller_get_current_event_state (controller));
 }
 
 /* Also when the wall moved under it. */
@@ -401,6 +408,19 @@ plain_key (CwBoard *self, guint key)
 }
 
 static gboolean
+hold_free (CwBoard *self, guint key, gboolean held)
+{
+  if (key != GDK_KEY_f && key != GDK_KEY_F)
+    return FALSE;
+  self->freed = held;
+  self->hold = held ? self->hold | CW_HOLD_FREE
+                    : self->hold & ~(guint) CW_HOLD_FREE;
+  cw_board_feed_again (self);
+  cw_board_spoil (self, 1 << CW_BOARD_OVERLAY);
+  return TRUE;
+}
+
+static gboolean
 on_key (GtkEventControllerKey *controller, guint key, guint code,
         GdkModifierType state, CwBoard *self)
 {
@@ -408,13 +428,17 @@ on_key (GtkEventControllerKey *controller, guint key, guint code,
 
   if (self->tool == NULL)
     return FALSE;
-  self->hold = hold_of (state);
+  self->hold = present_hold (self, state);
   if (key == GDK_KEY_space)
     {
       self->space_used &= self->space;
       self->space = TRUE;
       return TRUE;
     }
+  if (cw_board_menu_by_key (self, key, state))
+    return TRUE;
+  if (!(state & GDK_CONTROL_MASK) && hold_free (self, key, TRUE))
+    return TRUE;
   if (state & GDK_CONTROL_MASK)
     taken = zoom_by_key (self, key);
   else if (!cw_board_move_crosshair (self, key, state)
@@ -431,6 +455,7 @@ static void
 on_key_released (GtkEventControllerKey *controller, guint key, guint code,
                  GdkModifierType state, CwBoard *self)
 {
+  hold_free (self, key, FALSE);
   if (key != GDK_KEY_space)
     return;
   if (self->space && !self->space_used && self->by_keys)
@@ -443,7 +468,7 @@ static gboolean
 on_modifiers (GtkEventControllerKey *controller, GdkModifierType state,
               CwBoard *self)
 {
-  self->hold = hold_of (state);
+  self->hold = present_hold (self, state);
   if (self->tool == NULL)
     return FALSE;
   cw_board_feed_again (self);
@@ -455,6 +480,7 @@ static void
 on_focus_gone (GtkEventControllerFocus *controller, CwBoard *self)
 {
   self->space = FALSE;
+  self->freed = FALSE;
 }
 
 static void
@@ -523,4 +549,5 @@ cw_board_listen (CwBoard *self)
   listen_to_buttons (self);
   listen_to_motion (self);
   listen_to_keys (self);
+  cw_board_listen_for_menu (self);
 }

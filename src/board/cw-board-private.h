@@ -73,6 +73,8 @@ struct _CwBoard
   gboolean by_keys;             /* the crosshair is moved by keys */
   double seen_x, seen_y;        /* where the pointer itself was last */
   CwHold hold;
+  gboolean freed;               /* F is held: snapping off */
+  CwPoint menu_at;
   gboolean pressed;
   gboolean space;               /* held: drags move the paper */
   gboolean space_used;          /* it has been dragged with: no click */
@@ -92,6 +94,7 @@ enum
   CW_BOARD_VIEW_CHANGED,
   CW_BOARD_TWO_POINTS,
   CW_BOARD_TEXT_WANTED,
+  CW_BOARD_MENU_WANTED,
   CW_N_BOARD_SIGNALS,
 };
 extern guint cw_board_signals[CW_N_BOARD_SIGNALS];
@@ -117,6 +120,11 @@ gboolean cw_board_move_crosshair (CwBoard *self, guint key,
                                   GdkModifierType state);
 void cw_board_click_crosshair (CwBoard *self);
 void cw_board_show_crosshair (CwBoard *self, GtkSnapshot *snapshot);
+
+/* cw-board-menu.c */
+void cw_board_listen_for_menu (CwBoard *self);
+gboolean cw_board_menu_by_key (CwBoard *self, guint key,
+                               GdkModifierType state);
 
 /* cw-board-draw.c */
 void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);

@@ -477,6 +477,8 @@ add_signals (CwBoardClass *klass)
       = add_signal (klass, "pointer-moved", 2, G_TYPE_INT64, G_TYPE_INT64);
   cw_board_signals[CW_BOARD_TEXT_WANTED]
       = add_signal (klass, "text-wanted", 1, G_TYPE_STRING, 0);
+  cw_board_signals[CW_BOARD_MENU_WANTED]
+      = add_signal (klass, "menu-wanted", 2, G_TYPE_DOUBLE, G_TYPE_DOUBLE);
 }
 
 static void

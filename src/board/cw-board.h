@@ -6,7 +6,8 @@
  * Signals: "tool-changed"; "hint-changed"; "pointer-moved" (x and y as gint64
  * nm); "view-changed" (zoom or place); "two-points" (scale or tape has both
  * its points); "text-wanted" (somebody began to type: the first character, a
- * string; what is typed then goes to cw_board_enter_text()).
+ * string; what is typed then goes to cw_board_enter_text()); "menu-wanted" (x
+ * and y in pixels, double: what is there has been selected).
  */
 #pragma once
 
@@ -34,6 +35,10 @@ void cw_board_set_sheet_source (CwBoard *board, const char *sheet_id,
 
 void cw_board_set_tool (CwBoard *board, CwToolKind kind);
 CwToolKind cw_board_get_tool (CwBoard *board);
+/* Where on the wall the last menu was asked for. */
+CwPoint cw_board_get_menu_point (CwBoard *board);
+/* Where the pointer is, unsnapped; FALSE: it has not been there yet. */
+gboolean cw_board_get_pointer (CwBoard *board, CwPoint *at);
 const char *cw_board_get_hint (CwBoard *board);
 gboolean cw_board_enter_text (CwBoard *board, const char *text, GError **error);
 

@@ -310,7 +310,7 @@ hint (CwTool *tool)
   if (self->dragging && self->drag.trouble)
     return g_strdup (self->drag.trouble);
   if (self->dragging)
-    return g_strdup (_ ("Alt holds snapping off; Escape gives up"));
+    return g_strdup (_ ("Alt or F holds snapping off; Escape gives up"));
   if (self->corner >= 0)
     return g_strdup (_ ("Drag the corner; Delete removes it"));
   if (cw_document_selection (tool->document)[0])

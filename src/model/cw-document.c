@@ -366,6 +366,41 @@ cw_document_redo (CwDocument *self)
     go_to (self, self->present + 1);
 }
 
+guint
+cw_document_n_states (CwDocument *self)
+{
+  g_return_val_if_fail (CW_IS_DOCUMENT (self), 0);
+
+  return self->steps->len;
+}
+
+guint
+cw_document_present_state (CwDocument *self)
+{
+  g_return_val_if_fail (CW_IS_DOCUMENT (self), 0);
+
+  return self->present;
+}
+
+const char *
+cw_document_state_name (CwDocument *self, guint state)
+{
+  g_return_val_if_fail (CW_IS_DOCUMENT (self), NULL);
+  g_return_val_if_fail (state < self->steps->len, NULL);
+
+  return step_at (self, state)->name;
+}
+
+void
+cw_document_go_to_state (CwDocument *self, guint state)
+{
+  g_return_if_fail (CW_IS_DOCUMENT (self));
+  g_return_if_fail (state < self->steps->len);
+
+  if (state != self->present)
+    go_to (self, state);
+}
+
 const char *const *
 cw_document_selection (CwDocument *self)
 {

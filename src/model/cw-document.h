@@ -50,6 +50,14 @@ const char *cw_document_redo_name (CwDocument *document);
 void cw_document_undo (CwDocument *document);
 void cw_document_redo (CwDocument *document);
 
+/* The history as a list: state 0 is where it began, and has no name; every
+ * other one has the name of the edit that made it. Going to one is as undoing
+ * or redoing so many times, and keeps the rest. */
+guint cw_document_n_states (CwDocument *document);
+guint cw_document_present_state (CwDocument *document);
+const char *cw_document_state_name (CwDocument *document, guint state);
+void cw_document_go_to_state (CwDocument *document, guint state);
+
 /* The ids of what is selected, in the order of choosing; NULL-ended, borrowed
  * until the selection changes. */
 const char *const *cw_document_selection (CwDocument *document);
