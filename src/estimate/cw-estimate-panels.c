@@ -35,26 +35,77 @@ add_pieces (CwWallEstimate *estimate)
         kinds[i].sentence, { cw_estimate_mm (setting_out->rasp), "mm" });
 }
 
-static void
-add_stock (GPtrArray *quantities, guint n_panels, guint least, guint n_whole,
-           guint n_sawn)
+/* Panels used, of one or more kinds. */
+typedef struct
 {
-  CwQuantity *stock = cw_quantity_add (quantities, "panel.stock", n_panels);
+  guint n_panels, least, n_whole, n_sawn;
+  double area;               /* m² */
+  GArray *kinds;             /* Kind */
+} Stock;
 
-  cw_quantity_step (stock, N_ ("whole and rasped panels {0}"),
-                    { n_whole, "" });
-  cw_quantity_step (stock, N_ ("panels {1} that sawn pieces {0} come out of"),
-                    { n_sawn, "" }, { n_panels - n_whole, "" });
-  cw_quantity_step (stock,
-                    n_panels == 1
-                        ? N_ ("{0} panel, at least {1} is needed")
-                        : N_ ("{0} panels, at least {1} are needed"),
-                    { n_panels, "" }, { least, "" });
-  stock->has_note = TRUE;
+typedef struct
+{
+  const CwPanel *panel;
+  guint n;
+} Kind;
+
+static Stock
+stock_begin (void)
+{
+  return (Stock) { .kinds = g_array_new (FALSE, FALSE, sizeof (Kind)) };
+}
+
+static void
+add_kind (Stock *stock, const CwPanel *panel, guint n_panels, guint n_whole,
+          guint n_sawn)
+{
+  const Kind kind = { panel, n_panels };
+
+  stock->n_panels += n_panels;
+  stock->n_whole += n_whole;
+  stock->n_sawn += n_sawn;
+  stock->area += n_panels * panel_area (panel);
+  if (n_panels > 0)
+    g_array_append_val (stock->kinds, kind);
+}
+
+static void
+add_kind_steps (CwQuantity *quantity, const GArray *kinds)
+{
+  for (guint i = 0; i < kinds->len && kinds->len > 1; i++)
+    {
+      const Kind *kind = &g_array_index (kinds, Kind, i);
+
+      cw_quantity_step (quantity, N_ ("of them {0} of {1} by {2}"),
+                        { kind->n, "" },
+                        { cw_estimate_mm (kind->panel->length), "mm" },
+                        { cw_estimate_mm (kind->panel->height), "mm" });
+    }
+}
+
+/* Adds the lines; @stock is done with. */
+static void
+add_stock (GPtrArray *quantities, Stock *stock)
+{
+  const guint n = stock->n_panels, least = stock->least;
+  CwQuantity *quantity = cw_quantity_add (quantities, "panel.stock", n);
+
+  cw_quantity_step (quantity, N_ ("whole and rasped panels {0}"),
+                    { stock->n_whole, "" });
+  cw_quantity_step (quantity,
+                    N_ ("panels {1} that sawn pieces {0} come out of"),
+                    { stock->n_sawn, "" }, { n - stock->n_whole, "" });
+  add_kind_steps (quantity, stock->kinds);
+  cw_quantity_step (quantity,
+                    n == 1 ? N_ ("{0} panel, at least {1} is needed")
+                           : N_ ("{0} panels, at least {1} are needed"),
+                    { n, "" }, { least, "" });
+  quantity->has_note = TRUE;
   cw_quantity_step (cw_quantity_add (quantities, "panel.least", least),
                     N_ ("whole and rasped panels {0}, and {1} that no cutting "
                         "of the sawn pieces can do without"),
-                    { n_whole, "" }, { least - n_whole, "" });
+                    { stock->n_whole, "" }, { least - stock->n_whole, "" });
+  g_array_unref (stock->kinds);
 }
 
 static void
@@ -72,25 +123,22 @@ void
 cw_estimate_panels (CwWallEstimate *estimate)
 {
   const GArray *pieces = estimate->layout->pieces;
-  guint n_panels = 0, least = 0, n_whole = 0, n_sawn = 0;
-  double area = 0;
+  const CwPanelMix *mix = estimate->mix;
+  Stock stock = stock_begin ();
 
   add_pieces (estimate);
   for (guint i = 0; i < pieces->len; i++)
     estimate->figures->placed += g_array_index (pieces, CwPiece, i).area;
-  for (guint i = 0; i < estimate->plans->len; i++)
+  for (guint i = 0; i < mix->plans->len; i++)
     {
-      const CwPanelPlan *plan = estimate->plans->pdata[i];
+      const CwPanelPlan *plan = mix->plans->pdata[i];
 
-      n_panels += plan->n_panels;
-      least += plan->least;
-      n_whole += plan->n_whole;
-      n_sawn += plan->pieces->len;
-      area += plan->n_panels
-              * panel_area (cw_list_at (estimate->wall->buildup->panels, i));
+      add_kind (&stock, cw_list_at (estimate->wall->buildup->panels, i),
+                plan->n_panels, plan->n_whole, plan->pieces->len);
     }
-  add_stock (estimate->quantities, n_panels, least, n_whole, n_sawn);
-  add_waste (estimate->quantities, estimate->figures->placed, area);
+  stock.least = mix->least;
+  add_stock (estimate->quantities, &stock);
+  add_waste (estimate->quantities, estimate->figures->placed, stock.area);
 }
 
 static const CwPanel *
@@ -162,19 +210,17 @@ static void
 add_project_stock (CwProjectEstimate *estimate)
 {
   const GPtrArray *stocks = estimate->takeoff->stocks;
-  CwPanelStock sum = { .n_panels = 0 };
+  Stock sum = stock_begin ();
 
   for (guint i = 0; i < stocks->len; i++)
     {
       const CwPanelStock *stock = stocks->pdata[i];
 
-      sum.n_panels += stock->n_panels;
+      add_kind (&sum, panel_of (stock), stock->n_panels, stock->n_whole,
+                stock->n_sawn);
       sum.least += stock->least;
-      sum.n_whole += stock->n_whole;
-      sum.n_sawn += stock->n_sawn;
     }
-  add_stock (estimate->quantities, sum.n_panels, sum.least, sum.n_whole,
-             sum.n_sawn);
+  add_stock (estimate->quantities, &sum);
 }
 
 void

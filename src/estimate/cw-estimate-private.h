@@ -61,7 +61,7 @@ typedef struct
 {
   const CwWall *wall;
   const CwLayout *layout;
-  const GPtrArray *plans;     /* CwPanelPlan, as the buildup's panels */
+  const CwPanelMix *mix;      /* (nullable): without buildup */
   CwWallFigures *figures;
   GPtrArray *quantities;
 } CwWallEstimate;
@@ -152,8 +152,8 @@ GPtrArray *cw_panel_stocks_new (const CwTakeoff *takeoff,
                                 const CwTakeoff *former,
                                 GCancellable *cancellable);
 
-/* TRUE when looking on for the plans with @effort can bring nothing. */
-gboolean cw_panel_plans_are_settled (const GPtrArray *plans,
+/* TRUE when looking on for the mixes with @effort can bring nothing. */
+gboolean cw_panel_mixes_are_settled (const GPtrArray *mixes,
                                      CwCutEffort effort);
 
 /* How often the wall stands in the project. */

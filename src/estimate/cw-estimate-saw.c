@@ -70,8 +70,8 @@ cw_estimate_saw (CwWallEstimate *estimate)
   const GArray *pieces = estimate->layout->pieces;
   CwSawFigures *saw = &estimate->figures->saw;
 
-  for (guint i = 0; i < estimate->plans->len; i++)
-    saw->plan += cw_panel_plan_saw (estimate->plans->pdata[i]);
+  for (guint i = 0; i < estimate->mix->plans->len; i++)
+    saw->plan += cw_panel_plan_saw (estimate->mix->plans->pdata[i]);
   for (guint i = 0; i < pieces->len; i++)
     saw_piece (saw, estimate->layout,
                &g_array_index (pieces, CwPiece, i));

@@ -11,27 +11,20 @@
  * few enough that every edit of a large job is answered at once. */
 #define MOST_POOLED 2000
 
-/* One kind of panel being planned. */
+/* The panels of one buildup being planned. */
 typedef struct
 {
-  CwPanelStock *stock;
+  const CwBuildup *buildup;
+  CwPanelStock **stocks;      /* as its panels */
   GArray *walls;              /* const CwWallTakeoff *, of the buildup */
-  const CwPanelStock *former; /* (nullable) */
+  const CwPanelStock *former; /* (nullable): of its first panel */
   CwCutEffort effort;
   GCancellable *cancellable;
 } Stocking;
 
-static const CwPanelPlan *
-own_plan (const Stocking *stocking, const CwWallTakeoff *wall)
-{
-  return wall->plans->pdata[stocking->stock->panel];
-}
-
 static void
-add_share (const Stocking *stocking, const CwPanelShare *share)
+add_share (CwPanelStock *stock, const CwPanelShare *share)
 {
-  CwPanelStock *stock = stocking->stock;
-
   if (share->plan->n_panels == 0)
     return;
   g_array_append_vals (stock->shares, share, 1);
@@ -40,13 +33,23 @@ add_share (const Stocking *stocking, const CwPanelShare *share)
   stock->n_panels += share->plan->n_panels * share->times;
 }
 
+/* The plan of each panel to the stock of its kind. */
+static void
+add_shares (const Stocking *stocking, const CwPanelMix *mix, guint times,
+            guint first, guint step)
+{
+  for (guint i = 0; i < mix->plans->len; i++)
+    add_share (stocking->stocks[i],
+               &(CwPanelShare) { mix->plans->pdata[i], times, first, step });
+}
+
 /* The walls planned together, and as if each kept its offcuts. */
 typedef struct
 {
   GArray *walls;              /* CwPanelWalls */
-  GPtrArray *own;             /* const CwPanelPlan * of each */
+  GPtrArray *own;             /* const CwPanelMix * of each */
   guint n_sawn;
-  guint n_panels;             /* by their own plans */
+  double cost;                /* by their own plans */
 } Pool;
 
 static Pool
@@ -71,19 +74,18 @@ add_own_shares (const Stocking *stocking, const Pool *pool, guint times)
       const CwPanelWalls *walls
           = &g_array_index (pool->walls, CwPanelWalls, i);
 
-      add_share (stocking, &(CwPanelShare) { pool->own->pdata[i],
-                                             walls->n * times, walls->first,
-                                             1 });
+      add_shares (stocking, pool->own->pdata[i], walls->n * times,
+                  walls->first, 1);
     }
 }
 
-static const CwPanelPlan *
-former_pool (const Stocking *stocking)
+static const CwPanelMix *
+former_mix (const Stocking *stocking)
 {
-  const guint index = stocking->stock->pools->len;
+  const guint index = stocking->stocks[0]->mixes->len;
 
-  return stocking->former && index < stocking->former->pools->len
-             ? stocking->former->pools->pdata[index]
+  return stocking->former && index < stocking->former->mixes->len
+             ? stocking->former->mixes->pdata[index]
              : NULL;
 }
 
@@ -94,43 +96,65 @@ is_one_wall (const Pool *pool)
          && g_array_index (pool->walls, CwPanelWalls, 0).n == 1;
 }
 
-/* Empties the pool into the stock, for @times as many walls, where it holds
+static void
+keep_mix (const Stocking *stocking, CwPanelMix *mix)
+{
+  g_ptr_array_add (stocking->stocks[0]->mixes, mix);
+  for (guint i = 0; i < mix->plans->len; i++)
+    g_ptr_array_add (stocking->stocks[i]->pools,
+                     cw_panel_plan_ref (mix->plans->pdata[i]));
+}
+
+/* Costs are sums of roundings. */
+static gboolean
+costs_no_more (const CwPanelMix *mix, const Pool *pool)
+{
+  return mix->cost <= pool->cost * (1 + 1e-9);
+}
+
+/* Empties the pool into the stocks, for @times as many walls, where it holds
  * @step of each. FALSE when cancelled. */
 static gboolean
 close_pool (const Stocking *stocking, Pool *pool, guint times, guint step)
 {
-  CwPanelPlan *plan = NULL;
+  CwPanelMix *mix = NULL;
 
   if (pool->walls->len > 0 && !is_one_wall (pool))
     {
-      plan = cw_panel_plan_new (
+      mix = cw_panel_mix_new (
           &g_array_index (pool->walls, CwPanelWalls, 0), pool->walls->len,
-          stocking->stock->panel, CW_OFFCUTS_PROJECT, stocking->effort,
-          former_pool (stocking), stocking->cancellable);
-      if (plan == NULL)
+          CW_OFFCUTS_PROJECT, stocking->effort, former_mix (stocking),
+          stocking->cancellable);
+      if (mix == NULL)
         return FALSE;
-      g_ptr_array_add (stocking->stock->pools, plan);
+      keep_mix (stocking, mix);
     }
-  if (plan && plan->n_panels <= pool->n_panels)
-    add_share (stocking, &(CwPanelShare) { plan, times, 0, step });
+  if (mix && costs_no_more (mix, pool))
+    add_shares (stocking, mix, times, 0, step);
   else
     add_own_shares (stocking, pool, times);
   g_array_set_size (pool->walls, 0);
   g_ptr_array_set_size (pool->own, 0);
-  pool->n_sawn = pool->n_panels = 0;
+  pool->n_sawn = 0;
+  pool->cost = 0;
   return TRUE;
 }
 
+static guint
+n_sawn_of (const CwPanelMix *mix)
+{
+  return mix->base->pieces->len;
+}
+
 static void
-pool_walls (Pool *pool, const CwWallTakeoff *wall, const CwPanelPlan *own,
-            guint first, guint n)
+pool_walls (Pool *pool, const CwWallTakeoff *wall, guint first, guint n)
 {
   const CwPanelWalls walls = { wall->layout, first, n };
 
   g_array_append_val (pool->walls, walls);
-  g_ptr_array_add (pool->own, (gpointer) own);
-  pool->n_sawn += own->pieces->len * n;
-  pool->n_panels += own->n_panels * n;
+  g_ptr_array_add (pool->own, wall->mix);
+  pool->n_sawn += n_sawn_of (wall->mix) * n;
+  pool->cost += wall->mix->cost * n;
 }
 
 /* Walls alike that fill pools by themselves: one is planned for all of them.
@@ -142,7 +166,7 @@ repeat_pool (const Stocking *stocking, const CwWallTakeoff *wall,
   Pool pool = pool_begin ();
   gboolean is_done;
 
-  pool_walls (&pool, wall, own_plan (stocking, wall), 0, at_once);
+  pool_walls (&pool, wall, 0, at_once);
   is_done = close_pool (stocking, &pool, times, at_once);
   pool_clear (&pool);
   return is_done;
@@ -153,9 +177,9 @@ static gboolean
 pool_elevation (const Stocking *stocking, Pool *pool,
                 const CwWallTakeoff *wall)
 {
-  const CwPanelPlan *own = own_plan (stocking, wall);
+  const guint n_sawn = n_sawn_of (wall->mix);
   const guint count = (guint) wall->wall->elevation->count;
-  const guint at_once = MAX (1, MOST_POOLED / MAX (1, own->pieces->len));
+  const guint at_once = MAX (1, MOST_POOLED / MAX (1, n_sawn));
   const guint times = count > at_once ? count / at_once : 0;
   const guint rest = count - times * at_once;
 
@@ -163,10 +187,10 @@ pool_elevation (const Stocking *stocking, Pool *pool,
     return FALSE;
   if (rest == 0)
     return TRUE;
-  if (pool->n_sawn + own->pieces->len * rest > MOST_POOLED
+  if (pool->n_sawn + n_sawn * rest > MOST_POOLED
       && !close_pool (stocking, pool, 1, 0))
     return FALSE;
-  pool_walls (pool, wall, own, times * at_once, rest);
+  pool_walls (pool, wall, times * at_once, rest);
   return TRUE;
 }
 
@@ -220,85 +244,155 @@ fill_times (GArray *times, guint n, guint of_share)
     g_array_append_val (times, of_share);
 }
 
-/* The bound of plans that several pools make up: over all pieces at once. */
-static guint
-least_of_all (const Stocking *stocking, const CwCutRules *rules)
+/* All that is to be bounded, of all the shares. */
+typedef struct
 {
-  const CwPanelStock *stock = stocking->stock;
-  g_autoptr (GArray) sizes = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
-  g_autoptr (GArray) times = g_array_new (FALSE, FALSE, sizeof (guint));
-  g_autoptr (GArray) rests = g_array_new (FALSE, FALSE, sizeof (CwCutSize));
-  g_autoptr (GArray) rest_times = g_array_new (FALSE, FALSE, sizeof (guint));
+  GArray *sizes, *rests;      /* CwCutSize */
+  GArray *times, *rest_times; /* guint */
+  guint n_whole, n_panels;
+} Whole;
 
+static Whole
+whole_begin (void)
+{
+  return (Whole) { g_array_new (FALSE, FALSE, sizeof (CwCutSize)),
+                   g_array_new (FALSE, FALSE, sizeof (CwCutSize)),
+                   g_array_new (FALSE, FALSE, sizeof (guint)),
+                   g_array_new (FALSE, FALSE, sizeof (guint)), 0, 0 };
+}
+
+static void
+whole_clear (Whole *whole)
+{
+  g_array_unref (whole->sizes);
+  g_array_unref (whole->rests);
+  g_array_unref (whole->times);
+  g_array_unref (whole->rest_times);
+}
+
+static void
+whole_add (Whole *whole, const CwPanelStock *stock, const CwCutRules *rules)
+{
   for (guint i = 0; i < stock->shares->len; i++)
     {
       const CwPanelShare *share
           = &g_array_index (stock->shares, CwPanelShare, i);
 
-      add_sizes (sizes, share, rules);
-      fill_times (times, sizes->len, share->times);
-      add_rests (rests, share, rules->kerf);
-      fill_times (rest_times, rests->len, share->times);
+      add_sizes (whole->sizes, share, rules);
+      fill_times (whole->times, whole->sizes->len, share->times);
+      add_rests (whole->rests, share, rules->kerf);
+      fill_times (whole->rest_times, whole->rests->len, share->times);
     }
-  const CwCutTask task
-      = { .blanks = (const CwCutSize *) sizes->data,
-          .times = (const guint *) times->data,
-          .n_blanks = sizes->len,
-          .rests = (const CwCutSize *) rests->data,
-          .rest_times = (const guint *) rest_times->data,
-          .n_rests = rests->len,
-          .panel = { rules->length + rules->kerf,
-                     rules->height + rules->kerf },
-          .turn = rules->turn,
-          .enough = stock->n_panels - stock->n_whole };
-
-  return stock->n_whole + cw_cut_bound (&task, stocking->effort, stocking->cancellable);
+  whole->n_whole += stock->n_whole;
+  whole->n_panels += stock->n_panels;
 }
 
 static guint
-least_of_shares (const CwPanelStock *stock)
+n_kinds (const Stocking *stocking)
+{
+  return (guint) cw_list_length (stocking->buildup->panels);
+}
+
+/* As long as the longest of the buildup's panels, as high as the highest. */
+static CwCutRules
+largest_panel (const Stocking *stocking)
+{
+  CwCutRules largest, rules;
+
+  cw_panel_rules (stocking->buildup, 0, &largest);
+  for (guint i = 1; i < n_kinds (stocking); i++)
+    if (cw_panel_rules (stocking->buildup, i, &rules))
+      {
+        largest.length = MAX (largest.length, rules.length);
+        largest.height = MAX (largest.height, rules.height);
+      }
+  return largest;
+}
+
+/* The bound of plans that several pools make up: over all pieces at once. */
+static guint
+least_of_all (const Stocking *stocking)
+{
+  const CwCutRules rules = largest_panel (stocking);
+  Whole whole = whole_begin ();
+  guint least;
+
+  for (guint i = 0; i < n_kinds (stocking); i++)
+    whole_add (&whole, stocking->stocks[i], &rules);
+  const CwCutTask task
+      = { .blanks = (const CwCutSize *) whole.sizes->data,
+          .times = (const guint *) whole.times->data,
+          .n_blanks = whole.sizes->len,
+          .rests = (const CwCutSize *) whole.rests->data,
+          .rest_times = (const guint *) whole.rest_times->data,
+          .n_rests = whole.rests->len,
+          .panel = { rules.length + rules.kerf, rules.height + rules.kerf },
+          .turn = rules.turn,
+          .enough = whole.n_panels - whole.n_whole };
+
+  least = whole.n_whole
+          + cw_cut_bound (&task, stocking->effort, stocking->cancellable);
+  whole_clear (&whole);
+  return least;
+}
+
+/* Where each wall keeps its offcuts. */
+static guint
+least_of_walls (const Stocking *stocking)
 {
   guint least = 0;
 
-  for (guint i = 0; i < stock->shares->len; i++)
+  for (guint i = 0; i < stocking->walls->len; i++)
     {
-      const CwPanelShare *share
-          = &g_array_index (stock->shares, CwPanelShare, i);
+      const CwWallTakeoff *wall
+          = g_array_index (stocking->walls, const CwWallTakeoff *, i);
 
-      least += share->plan->least * share->times;
+      least += wall->mix->least * (guint) wall->wall->elevation->count;
     }
   return least;
 }
 
-/* (nullable): the cuts of the first share that has any. */
-static const CwCutPlan *
-first_cuts (const GArray *shares)
-{
-  for (guint i = 0; i < shares->len; i++)
-    if (g_array_index (shares, CwPanelShare, i).plan->cut)
-      return g_array_index (shares, CwPanelShare, i).plan->cut;
-  return NULL;
-}
-
+/* Walls that stand for themselves alone. */
 static gboolean
-covers_all (const CwPanelPlan *plan, const CwPanelStock *stock)
+is_single (const Stocking *stocking)
 {
-  return plan->n_whole + plan->pieces->len == stock->n_whole + stock->n_sawn;
+  return stocking->walls->len == 1
+         && g_array_index (stocking->walls, const CwWallTakeoff *, 0)
+                    ->wall->elevation->count
+                == 1;
 }
 
-/* A plan that covers all pieces has the bound of all. */
+static guint
+n_pieces_of (const Stocking *stocking)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < stocking->walls->len; i++)
+    {
+      const CwWallTakeoff *wall
+          = g_array_index (stocking->walls, const CwWallTakeoff *, i);
+
+      n += wall->layout->pieces->len * (guint) wall->wall->elevation->count;
+    }
+  return n;
+}
+
+/* A mix that covers all pieces has the bound of all. */
 static guint
 least_of_pools (const Stocking *stocking)
 {
-  const CwPanelStock *stock = stocking->stock;
-  const CwCutPlan *cuts = first_cuts (stock->shares);
+  const GPtrArray *mixes = stocking->stocks[0]->mixes;
+  const guint n_pieces = n_pieces_of (stocking);
 
-  for (guint i = 0; i < stock->pools->len; i++)
-    if (covers_all (stock->pools->pdata[i], stock))
-      return ((const CwPanelPlan *) stock->pools->pdata[i])->least;
-  return cuts && stock->shares->len + stock->pools->len > 1
-             ? least_of_all (stocking, &cuts->rules)
-             : least_of_shares (stock);
+  for (guint i = 0; i < mixes->len; i++)
+    {
+      const CwPanelMix *mix = mixes->pdata[i];
+
+      if (mix->base->n_whole + mix->base->pieces->len == n_pieces)
+        return mix->least;
+    }
+  return is_single (stocking) ? least_of_walls (stocking)
+                              : least_of_all (stocking);
 }
 
 static gboolean
@@ -310,15 +404,13 @@ offcuts_travel (const CwBuildup *buildup)
 
 /* FALSE when cancelled. */
 static gboolean
-fill_stock (const Stocking *stocking)
+fill_stocks (const Stocking *stocking)
 {
-  CwPanelStock *stock = stocking->stock;
-
-  if (offcuts_travel (stock->buildup))
+  if (offcuts_travel (stocking->buildup))
     {
       if (!pool_all (stocking))
         return FALSE;
-      stock->least = least_of_pools (stocking);
+      stocking->stocks[0]->least = least_of_pools (stocking);
       return TRUE;
     }
   for (guint i = 0; i < stocking->walls->len; i++)
@@ -326,12 +418,10 @@ fill_stock (const Stocking *stocking)
       const CwWallTakeoff *wall
           = g_array_index (stocking->walls, const CwWallTakeoff *, i);
 
-      add_share (stocking,
-                 &(CwPanelShare) { own_plan (stocking, wall),
-                                   (guint) wall->wall->elevation->count, 0,
-                                   1 });
+      add_shares (stocking, wall->mix,
+                  (guint) wall->wall->elevation->count, 0, 1);
     }
-  stock->least = least_of_shares (stock);
+  stocking->stocks[0]->least = least_of_walls (stocking);
   return TRUE;
 }
 
@@ -341,6 +431,7 @@ stock_free (gpointer data)
   CwPanelStock *stock = data;
 
   g_ptr_array_unref (stock->pools);
+  g_ptr_array_unref (stock->mixes);
   g_array_unref (stock->shares);
   g_free (stock);
 }
@@ -352,6 +443,8 @@ stock_new (const CwBuildup *buildup, guint panel)
 
   stock->buildup = buildup;
   stock->panel = panel;
+  stock->mixes
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_panel_mix_unref);
   stock->pools
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_panel_plan_unref);
   stock->shares = g_array_new (FALSE, FALSE, sizeof (CwPanelShare));
@@ -374,6 +467,28 @@ walls_of (const CwTakeoff *takeoff, const CwBuildup *buildup)
   return walls;
 }
 
+/* FALSE when cancelled. */
+static gboolean
+add_stocks (GPtrArray *stocks, const CwTakeoff *takeoff,
+            const CwBuildup *buildup, const CwTakeoff *former,
+            GCancellable *cancellable)
+{
+  g_autoptr (GArray) walls = walls_of (takeoff, buildup);
+  const guint first = stocks->len;
+
+  for (guint i = 0; i < cw_list_length (buildup->panels); i++)
+    g_ptr_array_add (stocks, stock_new (buildup, i));
+  return fill_stocks (&(Stocking) {
+      .buildup = buildup,
+      .stocks = (CwPanelStock **) stocks->pdata + first,
+      .walls = walls,
+      .former = former && first < former->stocks->len
+                    ? former->stocks->pdata[first]
+                    : NULL,
+      .effort = takeoff->effort,
+      .cancellable = cancellable });
+}
+
 GPtrArray *
 cw_panel_stocks_new (const CwTakeoff *takeoff, const CwTakeoff *former,
                      GCancellable *cancellable)
@@ -382,33 +497,17 @@ cw_panel_stocks_new (const CwTakeoff *takeoff, const CwTakeoff *former,
   g_autoptr (GPtrArray) stocks = g_ptr_array_new_with_free_func (stock_free);
 
   for (gsize i = 0; i < cw_list_length (buildups); i++)
-    {
-      const CwBuildup *buildup = cw_list_at (buildups, i);
-      g_autoptr (GArray) walls = walls_of (takeoff, buildup);
-
-      for (guint j = 0; j < cw_list_length (buildup->panels); j++)
-        {
-          CwPanelStock *stock = stock_new (buildup, j);
-          const Stocking stocking
-              = { stock, walls,
-                  former && stocks->len < former->stocks->len
-                      ? former->stocks->pdata[stocks->len]
-                      : NULL,
-                  takeoff->effort, cancellable };
-
-          g_ptr_array_add (stocks, stock);
-          if (!fill_stock (&stocking))
-            return NULL;
-        }
-    }
+    if (!add_stocks (stocks, takeoff, cw_list_at (buildups, i), former,
+                     cancellable))
+      return NULL;
   return g_steal_pointer (&stocks);
 }
 
 gboolean
-cw_panel_plans_are_settled (const GPtrArray *plans, CwCutEffort effort)
+cw_panel_mixes_are_settled (const GPtrArray *mixes, CwCutEffort effort)
 {
-  for (guint i = 0; i < plans->len; i++)
-    if (!cw_panel_plan_is_settled (plans->pdata[i], effort))
+  for (guint i = 0; i < mixes->len; i++)
+    if (!cw_panel_mix_is_settled (mixes->pdata[i], effort))
       return FALSE;
   return TRUE;
 }

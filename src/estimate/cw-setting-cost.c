@@ -28,25 +28,18 @@ cw_setting_choice_apply (const CwSettingChoice *choice,
 }
 
 /* As if offcuts that travel stayed on the wall.
- * (transfer full) (element-type CwPanelPlan) (nullable): NULL when cancelled */
-static GPtrArray *
+ * (transfer full) (nullable): NULL when cancelled */
+static CwPanelMix *
 plan_panels (const CwLayout *layout, CwCutEffort effort,
              GCancellable *cancellable)
 {
   const CwSettingOut *setting_out
       = (const CwSettingOut *) layout->wall->buildup->setting_out;
   const CwPanelWalls wall = { layout, 0, 1 };
-  CwPanelPlan *plan = cw_panel_plan_new (
-      &wall, 1, 0, MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION), effort,
-      NULL, cancellable);
-  GPtrArray *plans;
 
-  if (plan == NULL)
-    return NULL;
-  plans = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_panel_plan_unref);
-  g_ptr_array_add (plans, plan);
-  return plans;
+  return cw_panel_mix_new (&wall, 1,
+                           MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION),
+                           effort, NULL, cancellable);
 }
 
 static double
@@ -73,6 +66,21 @@ cost_of_layers (const CwBuildup *buildup, const CwWallFigures *figures)
 }
 
 static double
+cost_of_panels (const CwBuildup *buildup, const CwPanelMix *mix)
+{
+  double cost = 0;
+
+  for (guint i = 0; i < mix->plans->len; i++)
+    {
+      const CwPanel *panel = cw_list_at (buildup->panels, i);
+
+      cost += ((const CwPanelPlan *) mix->plans->pdata[i])->n_panels
+              * cw_decimal_to_double (panel->price);
+    }
+  return cost;
+}
+
+static double
 amount_of (const GPtrArray *quantities, const char *key)
 {
   for (guint i = 0; i < quantities->len; i++)
@@ -89,29 +97,27 @@ amount_of (const GPtrArray *quantities, const char *key)
  * at openings are the same for every choice. */
 static void
 take_figures (CwSettingChoice *choice, const CwLayout *layout,
-              const GPtrArray *plans)
+              const CwPanelMix *mix)
 {
   g_autoptr (GPtrArray) quantities
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
   CwWallFigures figures = { 0 };
   CwWallEstimate estimate = { .wall = layout->wall,
                               .layout = layout,
-                              .plans = plans,
+                              .mix = mix,
                               .figures = &figures,
                               .quantities = quantities };
   const CwBuildup *buildup = layout->wall->buildup;
-  const CwPanel *panel = cw_list_at (buildup->panels, 0);
-  const CwPanelPlan *plan = plans->pdata[0];
 
-  choice->n_panels = plan->n_panels;
-  choice->n_least = plan->least;
+  choice->n_panels = mix->n_panels;
+  choice->n_least = mix->least;
   cw_estimate_saw (&estimate);
   cw_estimate_joints (&estimate);
   cw_estimate_mortar (&estimate);
   cw_estimate_fasteners (&estimate);
   choice->saw = amount_of (quantities, "saw.length")
                 + amount_of (quantities, "saw.curve");
-  choice->cost = choice->n_panels * cw_decimal_to_double (panel->price)
+  choice->cost = cost_of_panels (buildup, mix)
                  + cost_of_layers (buildup, &figures);
 }
 
@@ -123,12 +129,11 @@ cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
       = cw_setting_choice_apply (choice, wall->buildup);
   g_autoptr (CwWall) changed = cw_wall_with_buildup (wall, buildup);
   g_autoptr (CwLayout) layout = cw_layout_new (changed);
+  g_autoptr (CwPanelMix) mix = plan_panels (layout, effort, cancellable);
 
-  g_autoptr (GPtrArray) plans = plan_panels (layout, effort, cancellable);
-
-  if (plans == NULL)
+  if (mix == NULL)
     return FALSE;
   choice->n_troubles = layout->troubles->len;
-  take_figures (choice, layout, plans);
+  take_figures (choice, layout, mix);
   return TRUE;
 }

@@ -141,12 +141,15 @@ cw_takeoff_is_settled (const CwTakeoff *takeoff, CwCutEffort effort)
   if (takeoff->effort >= effort)
     return TRUE;
   for (guint i = 0; i < takeoff->walls->len; i++)
-    if (!cw_panel_plans_are_settled (
-            ((CwWallTakeoff *) takeoff->walls->pdata[i])->plans, effort))
-      return FALSE;
+    {
+      const CwWallTakeoff *wall = takeoff->walls->pdata[i];
+
+      if (wall->mix && !cw_panel_mix_is_settled (wall->mix, effort))
+        return FALSE;
+    }
   for (guint i = 0; i < takeoff->stocks->len; i++)
-    if (!cw_panel_plans_are_settled (
-            ((CwPanelStock *) takeoff->stocks->pdata[i])->pools, effort))
+    if (!cw_panel_mixes_are_settled (
+            ((CwPanelStock *) takeoff->stocks->pdata[i])->mixes, effort))
       return FALSE;
   return TRUE;
 }

@@ -8,7 +8,7 @@
 
 #include <gio/gio.h>
 
-#include "cw-panel-plan.h"
+#include "cw-panel-mix.h"
 #include "cw-quantity.h"
 
 G_BEGIN_DECLS
@@ -22,7 +22,8 @@ typedef struct
   gatomicrefcount count;
   CwWall *wall;
   CwLayout *layout;
-  GPtrArray *plans;           /* CwPanelPlan, as the buildup's panels; offcuts stay on the wall */
+  CwPanelMix *mix;            /* (nullable): without buildup; offcuts stay on the wall */
+  GPtrArray *plans;           /* CwPanelPlan, those of the mix */
   GPtrArray *quantities;      /* CwQuantity, in the order of the quantity table */
   CwWallFigures *figures;     /* private */
 } CwWallTakeoff;
@@ -46,11 +47,14 @@ typedef struct
 {
   const CwBuildup *buildup;
   guint panel;                /* its place in the buildup */
-  GPtrArray *pools;           /* CwPanelPlan, over several walls each */
+  GPtrArray *mixes;           /* CwPanelMix, over several walls each; of all the
+                                 buildup's panels: its first stock has them */
+  GPtrArray *pools;           /* CwPanelPlan, those of the mixes */
   GArray *shares;             /* CwPanelShare */
   guint n_whole, n_sawn;      /* pieces */
   guint n_panels;             /* that the shares use */
-  guint least;                /* no plan can do with fewer */
+  guint least;                /* no plan can do with fewer, of all the buildup's
+                                 panels: its first stock tells, others 0 */
 } CwPanelStock;
 
 typedef struct

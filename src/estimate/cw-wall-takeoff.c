@@ -65,46 +65,39 @@ estimate_all (CwWallEstimate *estimate)
   cw_quantities_sort (estimate->quantities);
 }
 
-/* Offcuts that travel further than the wall are the project's. */
-static GPtrArray *
-plans_of (const CwLayout *layout, CwCutEffort effort, const GPtrArray *former,
-          GCancellable *cancellable)
+/* Offcuts that travel further than the wall are the project's.
+ * (transfer full) (nullable): NULL when cancelled, or without buildup */
+static CwPanelMix *
+mix_of (const CwLayout *layout, CwCutEffort effort, const CwPanelMix *former,
+        GCancellable *cancellable)
 {
   const CwBuildup *buildup = layout->wall->buildup;
-  const gsize n = buildup ? cw_list_length (buildup->panels) : 0;
   const CwPanelWalls walls = { layout, 0, 1 };
-  g_autoptr (GPtrArray) plans = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_panel_plan_unref);
 
-  for (guint i = 0; i < n; i++)
-    {
-      const CwSettingOut *setting_out
-          = (const CwSettingOut *) buildup->setting_out;
-      CwPanelPlan *plan = cw_panel_plan_new (
-          &walls, 1, i, MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION),
-          effort, former && i < former->len ? former->pdata[i] : NULL, cancellable);
-
-      if (plan == NULL)
-        return NULL;
-      g_ptr_array_add (plans, plan);
-    }
-  return g_steal_pointer (&plans);
+  if (buildup == NULL)
+    return NULL;
+  return cw_panel_mix_new (
+      &walls, 1,
+      MIN (((const CwSettingOut *) buildup->setting_out)->offcuts,
+           CW_OFFCUTS_ELEVATION),
+      effort, former, cancellable);
 }
 
-/* (transfer full): @layout and @plans are taken over. */
+/* (transfer full): @layout and @mix are taken over. */
 static CwWallTakeoff *
-takeoff_of_layout (CwLayout *layout, GPtrArray *plans)
+takeoff_of_layout (CwLayout *layout, CwPanelMix *mix)
 {
   CwWallTakeoff *takeoff = g_new0 (CwWallTakeoff, 1);
 
   g_atomic_ref_count_init (&takeoff->count);
   takeoff->wall = cw_wall_ref (layout->wall);
   takeoff->layout = layout;
-  takeoff->plans = plans;
+  takeoff->mix = mix;
+  takeoff->plans = mix ? g_ptr_array_ref (mix->plans) : g_ptr_array_new ();
   takeoff->figures = figures_new ();
   takeoff->quantities
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_quantity_free);
-  estimate_all (&(CwWallEstimate) { takeoff->wall, layout, plans,
+  estimate_all (&(CwWallEstimate) { takeoff->wall, layout, mix,
                                     takeoff->figures, takeoff->quantities });
   return takeoff;
 }
@@ -114,9 +107,9 @@ cw_wall_takeoff_renew (const CwWall *wall, const CwWallTakeoff *former)
 {
   CwLayout *layout = cw_layout_new (wall);
 
-  return takeoff_of_layout (layout, plans_of (layout, CW_CUT_EFFORT_FIRST,
-                                              former ? former->plans : NULL,
-                                              NULL));
+  return takeoff_of_layout (layout, mix_of (layout, CW_CUT_EFFORT_FIRST,
+                                            former ? former->mix : NULL,
+                                            NULL));
 }
 
 CwWallTakeoff *
@@ -131,13 +124,13 @@ CwWallTakeoff *
 cw_wall_takeoff_improve (const CwWallTakeoff *takeoff, CwCutEffort effort,
                          GCancellable *cancellable)
 {
-  GPtrArray *plans;
+  CwPanelMix *mix;
 
-  if (cw_panel_plans_are_settled (takeoff->plans, effort))
+  if (takeoff->mix == NULL || cw_panel_mix_is_settled (takeoff->mix, effort))
     return cw_wall_takeoff_ref (takeoff);
-  plans = plans_of (takeoff->layout, effort, takeoff->plans, cancellable);
-  return plans ? takeoff_of_layout (cw_layout_ref (takeoff->layout), plans)
-               : NULL;
+  mix = mix_of (takeoff->layout, effort, takeoff->mix, cancellable);
+  return mix ? takeoff_of_layout (cw_layout_ref (takeoff->layout), mix)
+             : NULL;
 }
 
 CwWallTakeoff *
@@ -158,6 +151,7 @@ cw_wall_takeoff_unref (CwWallTakeoff *takeoff)
     return;
   g_ptr_array_unref (takeoff->quantities);
   g_ptr_array_unref (takeoff->plans);
+  g_clear_pointer (&takeoff->mix, cw_panel_mix_unref);
   figures_free (takeoff->figures);
   cw_layout_unref (takeoff->layout);
   cw_wall_unref (takeoff->wall);

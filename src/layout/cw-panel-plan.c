@@ -72,19 +72,29 @@ gather_wall (Gathering *gathering, const CwLayout *layout, guint wall,
   gathering->base += layout->courses->len + 1;
 }
 
+CwPanelPlan *
+cw_panel_plan_new_empty (GPtrArray *layouts, guint n_whole)
+{
+  CwPanelPlan *plan = g_new0 (CwPanelPlan, 1);
+
+  g_atomic_ref_count_init (&plan->count);
+  plan->layouts = g_ptr_array_ref (layouts);
+  plan->pieces = g_array_new (FALSE, FALSE, sizeof (CwPanelPiece));
+  plan->blanks = g_array_new (FALSE, FALSE, sizeof (CwCutBlank));
+  plan->rests = cw_panel_rests_new ();
+  plan->n_whole = plan->n_panels = plan->least = n_whole;
+  return plan;
+}
+
 static CwPanelPlan *
 gather (const CwPanelWalls *walls, guint n_walls, guint panel,
         CwOffcuts offcuts)
 {
-  CwPanelPlan *plan = g_new0 (CwPanelPlan, 1);
+  g_autoptr (GPtrArray) layouts
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_layout_unref);
+  CwPanelPlan *plan = cw_panel_plan_new_empty (layouts, 0);
   Gathering gathering = { plan, panel, offcuts, 0 };
 
-  g_atomic_ref_count_init (&plan->count);
-  plan->layouts
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_layout_unref);
-  plan->pieces = g_array_new (FALSE, FALSE, sizeof (CwPanelPiece));
-  plan->blanks = g_array_new (FALSE, FALSE, sizeof (CwCutBlank));
-  plan->rests = cw_panel_rests_new ();
   for (guint i = 0; i < n_walls; i++)
     {
       g_ptr_array_add (plan->layouts, cw_layout_ref (walls[i].layout));
@@ -94,15 +104,44 @@ gather (const CwPanelWalls *walls, guint n_walls, guint panel,
   return plan;
 }
 
+static gboolean
+is_usable (const CwBuildup *buildup, const CwPanel *panel)
+{
+  const CwPanel *first = cw_list_at (buildup->panels, 0);
+
+  return panel->thickness == first->thickness && panel->length > 0
+         && panel->height > 0;
+}
+
+gboolean
+cw_panel_rules (const CwBuildup *buildup, guint index, CwCutRules *rules)
+{
+  const CwPanel *panel = cw_list_at (buildup->panels, index);
+  CwLength kerf = 0;
+
+  for (gsize i = 0; i < cw_list_length (buildup->panels); i++)
+    {
+      const CwPanel *other = cw_list_at (buildup->panels, i);
+
+      if (is_usable (buildup, other))
+        kerf = MAX (kerf, other->kerf);
+    }
+  *rules = (CwCutRules) {
+    .length = panel->length,
+    .height = panel->height,
+    .kerf = kerf,
+    .turn = ((const CwSettingOut *) buildup->setting_out)->turn != 0
+  };
+  return is_usable (buildup, panel);
+}
+
 static CwCutRules
 rules_of (const CwLayout *layout, guint index)
 {
-  const CwPanel *panel = cw_list_at (layout->wall->buildup->panels, index);
+  CwCutRules rules;
 
-  return (CwCutRules) { .length = panel->length,
-                        .height = panel->height,
-                        .kerf = panel->kerf,
-                        .turn = setting_out_of (layout)->turn != 0 };
+  cw_panel_rules (layout->wall->buildup, index, &rules);
+  return rules;
 }
 
 static gboolean
@@ -187,14 +226,15 @@ use_cuts (CwPanelPlan *plan, CwCutPlan *cut, guint least, const Watch *watch)
 {
   const guint bound
       = plan->rests->len > 0
-            ? cw_panel_rests_bound (plan, cut, watch->cancellable)
+            ? cw_panel_rests_bound (plan, cut, &cut->rules, plan->effort,
+                                    watch->cancellable)
             : cut->least;
 
   take_cuts (plan, cut, MAX (least, bound));
   if (plan->effort > CW_CUT_EFFORT_FIRST && plan->n_panels > plan->least
       && !cw_panel_rests_are_used (plan)
       && !g_cancellable_is_cancelled (watch->cancellable))
-    cw_panel_rests_use (plan, watch->progress, watch->data,
+    cw_panel_rests_use (plan, 1, watch->progress, watch->data,
                         watch->cancellable);
 }
 
@@ -342,6 +382,21 @@ with_pieces_of (const CwPanelPlan *plan)
   copy->rests = g_array_ref (plan->rests);
   copy->n_whole = plan->n_whole;
   return copy;
+}
+
+CwPanelPlan *
+cw_panel_plan_with_rests (const CwPanelPlan *plan, GCancellable *cancellable)
+{
+  g_autoptr (CwPanelPlan) other = NULL;
+
+  if (plan->cut == NULL || cw_panel_rests_are_used (plan))
+    return NULL;
+  other = with_pieces_of (plan);
+  other->effort = plan->effort;
+  take_cuts (other, cw_cut_plan_ref (plan->cut), plan->least - plan->n_whole);
+  return cw_panel_rests_use (other, 0, NULL, NULL, cancellable)
+             ? g_steal_pointer (&other)
+             : NULL;
 }
 
 CwPanelPlan *

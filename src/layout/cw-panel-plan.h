@@ -102,6 +102,20 @@ CwPanelPlan *cw_panel_plan_new (const CwPanelWalls *walls, guint n_walls,
 CwPanelPlan *cw_panel_plan_improve (const CwPanelPlan *plan,
                                     CwCutProgress progress, gpointer data,
                                     GCancellable *cancellable);
+/* Nothing planned: @n_whole pieces that take a panel each. (transfer full) */
+CwPanelPlan *cw_panel_plan_new_empty (GPtrArray *layouts, guint n_whole);
+
+/*
+ * cw_panel_rules:
+ * By which rules sawn pieces come out of a panel of the buildup, which must be
+ * as thick as the first and have a size. The saw is one: its kerf is the
+ * largest of those panels'.
+ *
+ * Returns: FALSE when sawn pieces cannot come out of it
+ */
+gboolean cw_panel_rules (const CwBuildup *buildup, guint panel,
+                         CwCutRules *rules);
+
 CwPanelPlan *cw_panel_plan_ref (const CwPanelPlan *plan);
 void cw_panel_plan_unref (CwPanelPlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwPanelPlan, cw_panel_plan_unref)

@@ -203,10 +203,10 @@ group_for (GHashTable *groups, guint number)
 }
 
 static GHashTable *
-collect_groups (const CwPanelPlan *plan, const CwCutPlan *cut)
+collect_groups (const CwPanelPlan *plan, const CwCutPlan *cut,
+                const CwCutRules *rules)
 {
   GHashTable *groups = g_hash_table_new_full (NULL, NULL, NULL, group_free);
-  const CwCutRules *rules = &cut->rules;
   const CwLength kerf = rules->kerf;
 
   for (guint i = 0; i < plan->blanks->len; i++)
@@ -250,16 +250,17 @@ bound_of (const Group *group, const CwCutRules *rules, CwCutEffort effort,
 
 guint
 cw_panel_rests_bound (const CwPanelPlan *plan, const CwCutPlan *cut,
+                      const CwCutRules *rules, CwCutEffort effort,
                       GCancellable *cancellable)
 {
-  g_autoptr (GHashTable) groups = collect_groups (plan, cut);
+  g_autoptr (GHashTable) groups = collect_groups (plan, cut, rules);
   GHashTableIter iter;
   gpointer group;
   guint least = 0;
 
   g_hash_table_iter_init (&iter, groups);
   while (g_hash_table_iter_next (&iter, NULL, &group))
-    least += bound_of (group, &cut->rules, plan->effort, cancellable);
+    least += bound_of (group, rules, effort, cancellable);
   return least;
 }
 
@@ -471,30 +472,31 @@ take_fillings (CwPanelPlan *plan, const GArray *fillings)
     }
 }
 
-void
-cw_panel_rests_use (CwPanelPlan *plan, CwCutProgress progress, gpointer data,
-                    GCancellable *cancellable)
+gboolean
+cw_panel_rests_use (CwPanelPlan *plan, guint saves, CwCutProgress progress,
+                    gpointer data, GCancellable *cancellable)
 {
   g_autoptr (GArray) fillings = NULL, stay = NULL, blanks = NULL;
   g_autoptr (CwCutPlan) cut = NULL;
 
   if (plan->rests->len == 0)
-    return;
+    return FALSE;
   fillings = start_filling (plan, plan->cut->rules.kerf);
   stay = fill_rests (plan, fillings);
   if (stay->len == plan->blanks->len)
-    return;
+    return FALSE;
   blanks = those (plan, stay);
   cut = cw_cut_plan_new ((const CwCutBlank *) blanks->data, blanks->len,
                          &plan->cut->rules, plan->effort, progress, data,
                          cancellable);
-  if (cut->panels->len >= plan->cut->panels->len)
-    return;
+  if (cut->panels->len + saves > plan->cut->panels->len)
+    return FALSE;
   rename_blanks (cut, stay);
   take_fillings (plan, fillings);
   cw_cut_plan_unref (plan->cut);
   plan->cut = g_steal_pointer (&cut);
   plan->n_panels = plan->n_whole + plan->cut->panels->len;
+  return TRUE;
 }
 
 /* (transfer full) (element-type guint): the blanks of the plan's panels */
@@ -518,16 +520,33 @@ names_on_panels (const CwPanelPlan *plan)
   return names;
 }
 
-static CwCutPanel *
-copy_panel (const CwCutPanel *panel)
+CwCutPanel *
+cw_panel_rests_copy_cut (const CwCutPanel *cut, const guint *numbers)
 {
   CwCutPanel *copy = g_new0 (CwCutPanel, 1);
 
-  copy->group = panel->group;
-  if (panel->tree.n_nodes > 0)
-    cw_cut_tree_copy (&copy->tree, &panel->tree);
-  copy->placements = g_array_copy (panel->placements);
-  copy->cuts = g_array_ref (panel->cuts);
+  copy->group = cut->group;
+  if (cut->tree.n_nodes > 0)
+    cw_cut_tree_copy (&copy->tree, &cut->tree);
+  copy->placements = g_array_copy (cut->placements);
+  copy->cuts = g_array_ref (cut->cuts);
+  rename_panel (copy, numbers);
+  return copy;
+}
+
+CwCutPlan *
+cw_panel_rests_renumber (const CwCutPlan *cut, const guint *numbers)
+{
+  CwCutPlan *copy = g_new0 (CwCutPlan, 1);
+
+  g_atomic_ref_count_init (&copy->count);
+  copy->rules = cut->rules;
+  copy->least = cut->least;
+  copy->panels = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_cut_panel_free);
+  for (guint i = 0; i < cut->panels->len; i++)
+    g_ptr_array_add (copy->panels, cw_panel_rests_copy_cut (
+                                       cut->panels->pdata[i], numbers));
   return copy;
 }
 
@@ -535,22 +554,11 @@ copy_panel (const CwCutPanel *panel)
 static CwCutPlan *
 renumbered (const CwPanelPlan *plan, const GArray *names)
 {
-  g_autoptr (GArray) numbers
-      = g_array_sized_new (FALSE, TRUE, sizeof (guint), plan->blanks->len);
-  CwCutPlan *cut = g_new0 (CwCutPlan, 1);
+  g_autofree guint *numbers = g_new0 (guint, plan->blanks->len);
 
-  g_array_set_size (numbers, plan->blanks->len);
   for (guint i = 0; i < names->len; i++)
-    g_array_index (numbers, guint, g_array_index (names, guint, i)) = i;
-  g_atomic_ref_count_init (&cut->count);
-  cut->rules = plan->cut->rules;
-  cut->least = plan->cut->least;
-  cut->panels = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_cut_panel_free);
-  for (guint i = 0; i < plan->cut->panels->len; i++)
-    g_ptr_array_add (cut->panels, copy_panel (plan->cut->panels->pdata[i]));
-  rename_blanks (cut, numbers);
-  return cut;
+    numbers[g_array_index (names, guint, i)] = i;
+  return cw_panel_rests_renumber (plan->cut, numbers);
 }
 
 CwCutPlan *

@@ -20,22 +20,44 @@ double cw_panel_rest_area (const CwPanelRest *rest, CwLength kerf);
 
 /*
  * cw_panel_rests_bound:
- * @cut: of all the plan's blanks
+ * @cut: of the plan's blanks
+ * @rules: of the panels, which may be larger than those that are cut
  *
  * Panels that no cut plan of the blanks can do without, rests used or not:
  * cw_cut_bound() for each group. A rest is the one that the plan offers;
  * other ways to make use of waste are not thought of.
  */
 guint cw_panel_rests_bound (const CwPanelPlan *plan, const CwCutPlan *cut,
+                            const CwCutRules *rules, CwCutEffort effort,
                             GCancellable *cancellable);
+
+/* The same cuts with blanks called by other numbers; those that are not there
+ * are not asked for. (transfer full) */
+CwCutPlan *cw_panel_rests_renumber (const CwCutPlan *cut,
+                                    const guint *numbers);
+CwCutPanel *cw_panel_rests_copy_cut (const CwCutPanel *cut,
+                                     const guint *numbers);
 
 /* TRUE when blanks come out of rests. */
 gboolean cw_panel_rests_are_used (const CwPanelPlan *plan);
 
-/* Takes small blanks out of rests, and cuts the others again. Changes the
- * plan if that saves a panel. */
-void cw_panel_rests_use (CwPanelPlan *plan, CwCutProgress progress,
-                         gpointer data, GCancellable *cancellable);
+/*
+ * cw_panel_rests_use:
+ * @saves: how many panels it must save
+ *
+ * Takes small blanks out of rests, and cuts the others again. Changes the
+ * plan if that saves so many panels.
+ *
+ * Returns: whether it did
+ */
+gboolean cw_panel_rests_use (CwPanelPlan *plan, guint saves,
+                             CwCutProgress progress, gpointer data,
+                             GCancellable *cancellable);
+
+/* The same plan with all that can come out of rests; NULL when it would take
+ * more panels, or when rests are used already. (transfer full) (nullable) */
+CwPanelPlan *cw_panel_plan_with_rests (const CwPanelPlan *plan,
+                                       GCancellable *cancellable);
 
 /* cw_cut_plan_improve() of the cuts that a plan has, be they of all its blanks
  * or of those that come out of no rest. (transfer full) */

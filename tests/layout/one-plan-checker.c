@@ -68,11 +68,27 @@ are_apart (const CwPanelRest *a, const CwPanelRest *b, CwLength kerf)
          || b->y + b->height + kerf <= a->y;
 }
 
+/* Rasping makes up for the little that a blank is larger than the panel that
+ * the wall is set out for; blanks that lie across a panel may be longer than
+ * it is. */
+static CwCutRules
+largest_blank (const CwPanelPlan *plan)
+{
+  const CwLayout *layout = plan->layouts->pdata[0];
+  const CwPanel *first = cw_list_at (layout->wall->buildup->panels, 0);
+  CwCutRules rules = plan->cut->rules;
+
+  rules.length = MAX (rules.length, first->length);
+  rules.height = MAX (rules.height, first->height);
+  return rules;
+}
+
 static void
 check_rest (const CwPanelPlan *plan, guint index, guint8 *seen)
 {
   const CwPanelRest *rest = &g_array_index (plan->rests, CwPanelRest, index);
   const CwCutBlank *blanks = (const CwCutBlank *) plan->blanks->data;
+  const CwCutRules largest = largest_blank (plan);
   CwCutRules rules = plan->cut->rules;
 
   if (rest->cut == NULL)
@@ -97,19 +113,20 @@ check_rest (const CwPanelPlan *plan, guint index, guint8 *seen)
                            * blanks[placement->blank].height);
       g_assert_cmpuint (placement->blank, !=, rest->host);
     }
-  check_cut_panel (rest->cut, &rules, &plan->cut->rules, blanks,
-                   plan->blanks->len, seen);
+  check_cut_panel (rest->cut, &rules, &largest, blanks, plan->blanks->len,
+                   seen);
 }
 
 static void
 check_cuts (const CwPanelPlan *plan)
 {
+  const CwCutRules largest = largest_blank (plan);
   const guint n = plan->blanks->len;
   g_autofree guint8 *seen = g_new0 (guint8, n + 1);
 
   for (guint i = 0; i < plan->cut->panels->len; i++)
     check_cut_panel (plan->cut->panels->pdata[i], &plan->cut->rules,
-                     &plan->cut->rules,
+                     &largest,
                      (const CwCutBlank *) plan->blanks->data, n, seen);
   for (guint i = 0; i < plan->rests->len; i++)
     check_rest (plan, i, seen);
