@@ -61,8 +61,49 @@ give (CwTypedBox *box)
 }
 
 static gboolean
+is_sign (gunichar letter)
+{
+  return letter == 'x' || letter == 'X' || letter == '*' || letter == 0xd7;
+}
+
+/* The characters before the sign that is the next one from @at on. */
+static int
+end_of_part (const char *text, int at)
+{
+  const char *place = g_utf8_offset_to_pointer (text, at);
+  for (; *place && !is_sign (g_utf8_get_char (place)); at++)
+    place = g_utf8_next_char (place);
+  return at;
+}
+
+/* Round the sizes that stand there; after a single one comes a second. */
+static void
+go_round (CwTypedBox *box)
+{
+  GtkEditable *entry = GTK_EDITABLE (box->entry);
+  const char *text = gtk_editable_get_text (entry);
+  int length = (int) g_utf8_strlen (text, -1);
+  int end = end_of_part (text, gtk_editable_get_position (entry));
+  if (end == length && end_of_part (text, 0) == length)
+    {
+      gtk_editable_insert_text (entry, " × ", -1, &length);
+      gtk_editable_set_position (entry, -1);
+      return;
+    }
+  int start = end == length ? 0 : end + 1;
+  while (g_utf8_get_char (g_utf8_offset_to_pointer (text, start)) == ' ')
+    start++;
+  gtk_editable_select_region (entry, start, end_of_part (text, start));
+}
+
+static gboolean
 key_pressed (CwTypedBox *box, guint key)
 {
+  if (key == GDK_KEY_Tab || key == GDK_KEY_ISO_Left_Tab)
+    {
+      go_round (box);
+      return TRUE;
+    }
   if (key != GDK_KEY_Escape)
     return FALSE;
   cw_typed_box_close (box);

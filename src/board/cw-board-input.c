@@ -377,6 +377,8 @@ choose_by_key (CwBoard *self, gunichar letter)
   for (guint i = 0; i < CW_N_TOOLS; i++)
     if (letter == (gunichar) cw_tool_infos[i].key[0])
       {
+        if ((CwToolKind) i == self->kind)
+          cw_tool_next_form (self->tool);
         cw_board_set_tool (self, (CwToolKind) i);
         return TRUE;
       }

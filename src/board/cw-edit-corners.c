@@ -161,10 +161,10 @@ cw_corners_are_clockwise (const GArray *corners)
   return twice < 0;
 }
 
-/* The point of the side at @share of its way; @bow to the right of it. */
-static CwPoint
-point_on (CwPoint from, CwPoint to, double bow, double share)
+CwPoint
+cw_bow_point (CwPoint from, CwPoint to, CwLength right, double share)
 {
+  double bow = (double) right;
   double dx = (double) (to.x - from.x), dy = (double) (to.y - from.y);
   double half = hypot (dx, dy) / 2, radius, angle, x, y;
 
@@ -182,7 +182,7 @@ point_on (CwPoint from, CwPoint to, double bow, double share)
 
 /* The nearest point of one side. */
 static double
-away_from (CwPoint from, CwPoint to, double bow, CwPoint at, CwPoint *on)
+away_from (CwPoint from, CwPoint to, CwLength bow, CwPoint at, CwPoint *on)
 {
   double best = INFINITY;
   double dx = (double) (to.x - from.x), dy = (double) (to.y - from.y);
@@ -191,9 +191,9 @@ away_from (CwPoint from, CwPoint to, double bow, CwPoint at, CwPoint *on)
 
   for (guint i = 0; i <= ARC_PARTS; i++)
     {
-      double there = fabs (bow) < 1 ? CLAMP (share, 0, 1)
+      double there = bow == 0 ? CLAMP (share, 0, 1)
                                     : (double) i / ARC_PARTS;
-      CwPoint point = point_on (from, to, bow, there);
+      CwPoint point = cw_bow_point (from, to, bow, there);
       double away = hypot ((double) (point.x - at.x),
                            (double) (point.y - at.y));
 
@@ -210,7 +210,7 @@ cw_corners_side_at (const GArray *corners, CwPoint at, CwLength reach,
                     CwPoint *on)
 {
   double best = (double) reach;
-  double turn = cw_corners_are_clockwise (corners) ? -1 : 1;
+  CwLength turn = cw_corners_are_clockwise (corners) ? -1 : 1;
   int found = -1;
 
   for (guint i = 0; i < corners->len; i++)
@@ -218,7 +218,7 @@ cw_corners_side_at (const GArray *corners, CwPoint at, CwLength reach,
       const CwCorner *from = corner_at (corners, i);
       CwPoint there;
       double away = away_from (from->at, corner_at (corners, i + 1)->at,
-                               turn * (double) from->sagitta, at, &there);
+                               turn * from->sagitta, at, &there);
 
       if (away > best)
         continue;

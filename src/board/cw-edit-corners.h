@@ -32,6 +32,9 @@ CwProject *cw_edit_bow_side (const CwProject *project, const char *owner,
  * of the way; 0: the three lie on a line. */
 CwLength cw_bow_through (CwPoint from, CwPoint by, CwPoint to);
 
+/* The point of such a side at @share of its way, 0 to 1. */
+CwPoint cw_bow_point (CwPoint from, CwPoint to, CwLength bow, double share);
+
 /* Outward is to the right of the way, or to the left. */
 gboolean cw_corners_are_clockwise (const GArray *corners);
 

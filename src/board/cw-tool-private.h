@@ -30,6 +30,7 @@ typedef struct
   void (*release) (CwTool *tool, const CwPointer *pointer);
   void (*nudge) (CwTool *tool, CwLength dx, CwLength dy);
   gboolean (*enter_text) (CwTool *tool, const char *text, GError **error);
+  void (*next_form) (CwTool *tool);
   gboolean (*finish) (CwTool *tool);
   gboolean (*cancel) (CwTool *tool);
   gboolean (*remove) (CwTool *tool);

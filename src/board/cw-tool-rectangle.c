@@ -22,6 +22,7 @@ struct RectangleTool
 {
   CwTool tool;
   const Kind *kind;
+  guint form;               /* of an arch: 0: as the rise asks; else head + 1 */
   gboolean has_anchor, pressed;
   CwPoint anchor, at;
 };
@@ -106,6 +107,37 @@ box_between (RectangleTool *self, CwPoint a, CwPoint b)
   return box;
 }
 
+/* Of the chosen head, what gives it its usual look. */
+static CwLength
+rise_of_form (RectangleTool *self, CwLength width)
+{
+  switch ((CwArchHead) (self->form - 1))
+    {
+    case CW_ARCH_SEMICIRCULAR:
+      return width / 2;
+    case CW_ARCH_POINTED:
+      /* Each circle about the other springing. */
+      return (CwLength) ((double) width * 0.8660254037844386);
+    case CW_ARCH_SEMI_ELLIPTICAL:
+    case CW_ARCH_THREE_CENTRED:
+      return width / 3;
+    case CW_ARCH_SEGMENTAL:
+    default:
+      return width / 5;
+    }
+}
+
+/* The chosen head, unless it cannot stand with that rise. */
+static CwArchHead
+head_for (RectangleTool *self, CwLength width, CwLength rise)
+{
+  CwArchHead head = (CwArchHead) (self->form - 1);
+
+  if (self->form == 0 || !cw_arch_is_possible (head, width, rise))
+    return cw_edit_head_for (width, rise);
+  return head;
+}
+
 /* About a fifth of the width, to a round measure; what an arch has until
  * somebody says otherwise. */
 static CwLength
@@ -115,6 +147,9 @@ usual_rise (RectangleTool *self, const CwBox *box)
                                                         : CW_MM (5);
   CwLength rise = MIN (cw_box_width (box) / 5, cw_box_height (box) / 2);
 
+  if (self->form > 0)
+    return CLAMP (rise_of_form (self, cw_box_width (box)), 1,
+                  cw_box_height (box) - 1);
   return rise > step ? rise - rise % step : MAX (rise, 1);
 }
 
@@ -128,13 +163,13 @@ put_box (CwNode *item, const CwBox *box)
 }
 
 static void
-put_arch (CwNode *item, const CwBox *box, CwLength rise)
+put_arch (RectangleTool *self, CwNode *item, const CwBox *box, CwLength rise)
 {
   put_box (item, box);
   cw_node_put (item, "height", cw_box_height (box) - rise);
   cw_node_put (item, "rise", rise);
   cw_node_put (item, "head",
-               cw_edit_head_for (cw_box_width (box), rise));
+               head_for (self, cw_box_width (box), rise));
 }
 
 static void
@@ -171,7 +206,7 @@ new_item (RectangleTool *self, const char *id, const CwBox *box,
   if (item->type == &cw_unclad_type)
     put_corners (item, box);
   else if (item->type == &cw_arch_type)
-    put_arch (item, box, rise);
+    put_arch (self, item, box, rise);
   else
     put_box (item, box);
   return item;
@@ -328,6 +363,31 @@ refresh (CwTool *tool)
     cancel (tool);
 }
 
+static void
+next_form (CwTool *tool)
+{
+  RectangleTool *self = (RectangleTool *) tool;
+
+  if (self->kind->type == &cw_arch_type)
+    self->form = (self->form + 1) % (CW_ARCH_THREE_CENTRED + 2);
+}
+
+/* What the arch will have over its springing. */
+static char *
+arch_hint (RectangleTool *self)
+{
+  static const char *const heads[] = {
+    N_ ("as the rise asks"), N_ ("semicircular"),  N_ ("segmental"),
+    N_ ("semi-elliptical"),  N_ ("pointed"),       N_ ("three-centred"),
+  };
+
+  return g_strdup_printf (
+      /* Translators: first what to do next, then the kind of arch. */
+      _ ("%s. Head: %s; A chooses another"),
+      self->has_anchor ? _ (self->kind->second) : _ (self->kind->first),
+      _ (heads[self->form]));
+}
+
 static char *
 hint (CwTool *tool)
 {
@@ -335,6 +395,8 @@ hint (CwTool *tool)
 
   if (cw_tool_elevation (tool) == NULL)
     return g_strdup (_ ("Draw the wall’s outline first"));
+  if (self->kind->type == &cw_arch_type)
+    return arch_hint (self);
   return g_strdup (self->has_anchor ? _ (self->kind->second)
                                     : _ (self->kind->first));
 }
@@ -375,6 +437,7 @@ const CwToolClass cw_tool_rectangle_class = {
   .press = press,
   .move = move,
   .release = release,
+  .next_form = next_form,
   .enter_text = enter_text,
   .cancel = cancel,
   .remove = cancel,

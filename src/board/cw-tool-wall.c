@@ -1,9 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The wall tool: clicks set corners, typed lengths go the way the pointer
- * points, the first corner or Enter closes.
+ * points, the first corner or Enter closes. A drag from the first corner makes
+ * a rectangle; one from a later corner bows the side that led there, through
+ * where the button goes up: an arc by three points.
  */
+#include "cw-edit-corners.h"
 #include "cw-tool-private.h"
+#include "cw-typed-way.h"
 
 #include <math.h>
 #include <string.h>
@@ -11,11 +15,17 @@
 /* Sides this near to level or upright are meant to be: a roof of 1:12, the
  * flattest that is drawn as one, rises by 0.083. */
 #define NEARLY 0.02
+#define ARC_PARTS 32
 
 typedef struct
 {
   CwTool tool;
   GArray *corners;      /* CwPoint */
+  GArray *bows;         /* CwLength: of the side from the corner of that index,
+                           to the right of the way */
+  gboolean pressed, dragging;
+  CwPoint from;         /* of the pointer, when it was pressed */
+  CwTypedWay locked;    /* the slope that was typed, until the next corner */
   CwPoint next;         /* where the next corner would come */
   gboolean has_next;
   char *trouble;        /* (nullable): why it cannot be closed */
@@ -38,6 +48,9 @@ static void
 begin_anew (WallTool *self)
 {
   g_array_set_size (self->corners, 0);
+  g_array_set_size (self->bows, 0);
+  self->pressed = self->dragging = FALSE;
+  self->locked.has_slope = FALSE;
   g_clear_pointer (&self->trouble, g_free);
 }
 
@@ -47,6 +60,7 @@ start (CwTool *tool)
   WallTool *self = (WallTool *) tool;
 
   self->corners = g_array_new (FALSE, FALSE, sizeof (CwPoint));
+  self->bows = g_array_new (FALSE, FALSE, sizeof (CwLength));
 }
 
 static void
@@ -55,6 +69,7 @@ clear (CwTool *tool)
   WallTool *self = (WallTool *) tool;
 
   g_array_unref (self->corners);
+  g_array_unref (self->bows);
   g_free (self->trouble);
   g_free (self->elevation_id);
 }
@@ -101,6 +116,8 @@ aim (WallTool *self, const CwPointer *pointer)
     at = cw_tool_straighten (last (self), at);
   else if (!(pointer->hold & CW_HOLD_FREE))
     at = help_straight (tool, last (self), at);
+  if (!self->pressed)
+    at = cw_typed_way_onto (&self->locked, last (self), at);
   tool->snap.at = at;
   return at;
 }
@@ -124,7 +141,10 @@ add_corner (WallTool *self, CwPoint at)
           = g_strdup (cw_document_elevation_id (self->tool.document));
     }
   set_trouble (self, NULL);
+  self->locked.has_slope = FALSE;
   g_array_append_val (self->corners, at);
+  g_array_set_size (self->bows, self->corners->len);
+  g_array_index (self->bows, CwLength, self->bows->len - 1) = 0;
 }
 
 /* The shift is told together with the elevation that it belongs to. */
@@ -189,13 +209,19 @@ finish (CwTool *tool)
 {
   WallTool *self = (WallTool *) tool;
   guint n = self->corners->len;
-  g_autofree CwCorner *corners = g_new0 (CwCorner, MAX (n, 1));
+  g_autoptr (GArray) corners = g_array_new (FALSE, TRUE, sizeof (CwCorner));
+  CwLength outward;
 
   if (n == 0)
     return FALSE;
+  g_array_set_size (corners, n);
   for (guint i = 0; i < n; i++)
-    corners[i].at = corner (self, i);
-  return close_corners (self, corners, n);
+    g_array_index (corners, CwCorner, i).at = corner (self, i);
+  outward = cw_corners_are_clockwise (corners) ? -1 : 1;
+  for (guint i = 0; i < n; i++)
+    g_array_index (corners, CwCorner, i).sagitta
+        = outward * g_array_index (self->bows, CwLength, i);
+  return close_corners (self, (CwCorner *) corners->data, n);
 }
 
 static gboolean
@@ -220,7 +246,43 @@ press (CwTool *tool, const CwPointer *pointer, guint n_press)
       || (n_press == 2 && self->corners->len >= 3))
     finish (tool);
   else
-    add_corner (self, at);
+    {
+      add_corner (self, at);
+      self->pressed = TRUE;
+      self->dragging = FALSE;
+      self->from = pointer->at;
+    }
+}
+
+/* No further than half a circle, and to the step that a pixel allows. */
+static CwLength
+sound_bow (WallTool *self, CwPoint from, CwPoint to, CwLength bow)
+{
+  CwLength step = cw_snap_grid (self->tool.style.units,
+                                self->tool.pointer.nm_per_pixel);
+  CwLength most = (CwLength) hypot ((double) (to.x - from.x),
+                                    (double) (to.y - from.y))
+                  / 2;
+
+  if (!is_of_note (self->tool.snap.x_kind)
+      && !is_of_note (self->tool.snap.y_kind))
+    bow = step * (CwLength) llround ((double) bow / (double) step);
+  return CLAMP (bow, -most, most);
+}
+
+/* The side to the corner that is held runs through where the pointer is. */
+static void
+bow_side (WallTool *self)
+{
+  guint n = self->corners->len;
+  CwPoint from, to;
+
+  if (n < 2)
+    return;
+  from = corner (self, n - 2);
+  to = corner (self, n - 1);
+  g_array_index (self->bows, CwLength, n - 2)
+      = sound_bow (self, from, to, cw_bow_through (from, self->next, to));
 }
 
 static void
@@ -230,6 +292,46 @@ move (CwTool *tool, const CwPointer *pointer)
 
   self->next = aim (self, pointer);
   self->has_next = TRUE;
+  if (!self->pressed || self->corners->len == 0)
+    return;
+  self->dragging |= cw_tool_is_apart (pointer, pointer->at, self->from,
+                                      2 * CW_TOOL_SNAP_PIXELS);
+  if (self->dragging)
+    bow_side (self);
+}
+
+static gboolean
+close_rectangle (WallTool *self, const CwBox *box)
+{
+  CwCorner corners[] = {
+    { .at = cw_point (box->left, box->bottom) },
+    { .at = cw_point (box->right, box->bottom) },
+    { .at = cw_point (box->right, box->top) },
+    { .at = cw_point (box->left, box->top) },
+  };
+
+  return close_corners (self, corners, G_N_ELEMENTS (corners));
+}
+
+/* Dragged from the first corner to the opposite one. */
+static void
+release (CwTool *tool, const CwPointer *pointer)
+{
+  WallTool *self = (WallTool *) tool;
+  gboolean rectangle;
+
+  if (!self->pressed)
+    return;
+  move (tool, pointer);
+  rectangle = self->dragging && self->corners->len == 1;
+  self->pressed = self->dragging = FALSE;
+  if (rectangle)
+    {
+      CwBox box = cw_tool_box (corner (self, 0), self->next);
+
+      if (cw_edit_box_is_sound (&box))
+        close_rectangle (self, &box);
+    }
 }
 
 static gboolean
@@ -238,42 +340,9 @@ enter_rectangle (WallTool *self, CwLength width, CwLength height)
   CwPlacing placing = cw_placing_of (cw_tool_project (&self->tool),
                                      cw_tool_elevation (&self->tool));
   CwPoint at = placing.sheet && self->has_next ? self->next : cw_point (0, 0);
-  CwCorner corners[] = {
-    { .at = at },
-    { .at = cw_point (at.x + width, at.y) },
-    { .at = cw_point (at.x + width, at.y + height) },
-    { .at = cw_point (at.x, at.y + height) },
-  };
+  CwBox box = { at.x, at.y, at.x + width, at.y + height };
 
-  return close_corners (self, corners, G_N_ELEMENTS (corners));
-}
-
-/* The typed length along the way from the last corner to the pointer. */
-static gboolean
-enter_length (WallTool *self, CwLength length)
-{
-  double dx, dy, share;
-
-  if (!self->has_next || cw_point_equal (self->next, last (self)))
-    return FALSE;
-  dx = (double) (self->next.x - last (self).x);
-  dy = (double) (self->next.y - last (self).y);
-  share = (double) length / hypot (dx, dy);
-  add_corner (self,
-              cw_point (last (self).x + (CwLength) llround (dx * share),
-                        last (self).y + (CwLength) llround (dy * share)));
-  return TRUE;
-}
-
-/* So far along and so far up or down, to the side where the pointer is. */
-static void
-enter_offset (WallTool *self, CwLength run, CwLength rise)
-{
-  gboolean left = self->has_next && self->next.x < last (self).x;
-  gboolean down = self->has_next && self->next.y < last (self).y;
-
-  add_corner (self, cw_point (last (self).x + (left ? -run : run),
-                              last (self).y + (down ? -rise : rise)));
+  return close_rectangle (self, &box);
 }
 
 static gboolean
@@ -291,6 +360,26 @@ enter_first (WallTool *self, const CwLength *lengths, GError **error)
   return refuse (error, self->trouble);
 }
 
+/* A slope alone holds the pointer to it. */
+static gboolean
+enter_way (WallTool *self, const char *text, GError **error)
+{
+  CwPoint towards = self->has_next ? self->next : last (self);
+  CwTypedWay way;
+  CwPoint end;
+
+  if (!cw_typed_way (text, &self->tool.style, &way, error))
+    return FALSE;
+  if (cw_typed_way_end (&way, last (self), towards, &end))
+    add_corner (self, end);
+  else if (way.has_slope)
+    self->locked = way;
+  else
+    return refuse (error, _ ("Point the way the side goes, then type its "
+                             "length"));
+  return TRUE;
+}
+
 static gboolean
 enter_text (CwTool *tool, const char *text, GError **error)
 {
@@ -303,13 +392,7 @@ enter_text (CwTool *tool, const char *text, GError **error)
       n = cw_typed_lengths (text, &tool->style, 2, 2, lengths, error);
       return n > 0 && enter_first (self, lengths, error);
     }
-  n = cw_typed_lengths (text, &tool->style, 1, 2, lengths, error);
-  if (n == 1 && !enter_length (self, lengths[0]))
-    return refuse (error, _ ("Point the way the side goes, then type its "
-                             "length"));
-  if (n == 2)
-    enter_offset (self, lengths[0], lengths[1]);
-  return n > 0;
+  return enter_way (self, text, error);
 }
 
 static gboolean
@@ -331,6 +414,9 @@ remove_last (CwTool *tool)
     return FALSE;
   set_trouble (self, NULL);
   g_array_set_size (self->corners, self->corners->len - 1);
+  g_array_set_size (self->bows, self->corners->len);
+  self->pressed = self->dragging = FALSE;
+  self->locked.has_slope = FALSE;
   return TRUE;
 }
 
@@ -354,33 +440,64 @@ hint (CwTool *tool)
   if (self->trouble)
     return g_strdup (self->trouble);
   if (self->corners->len == 0)
-    return g_strdup (_ ("Click the wall’s first corner, or type its "
-                        "length × height"));
+    return g_strdup (_ ("Click the wall’s first corner, drag a rectangle, or "
+                        "type its length × height"));
+  if (self->dragging)
+    return g_strdup (self->corners->len == 1
+                         ? _ ("Let go at the opposite corner")
+                         : _ ("Let go where the arc runs through"));
+  if (self->locked.has_slope)
+    return g_strdup (_ ("Click how far the slope goes, or type its length"));
   if (self->corners->len < 3)
-    return g_strdup (_ ("Click the next corner, or type how far it is the way "
-                        "you point; Backspace takes a corner back"));
+    return g_strdup (_ ("Click the next corner, or type how far it is; drag "
+                        "from it for an arc; Backspace takes a corner back"));
   return g_strdup (_ ("Click the next corner or type its distance; Enter or "
                       "the first corner closes the outline"));
 }
 
 static void
+draw_side (CwDisplayList *list, CwPoint from, CwPoint to, CwLength bow)
+{
+  guint parts = bow == 0 ? 1 : ARC_PARTS;
+
+  for (guint i = 1; i <= parts; i++)
+    {
+      CwPoint at = cw_bow_point (from, to, bow, (double) i / parts);
+
+      cw_display_list_line_to (list, (double) at.x / 1e6,
+                               (double) at.y / 1e6);
+    }
+}
+
+static void
 draw_way (const WallTool *self, CwDisplayList *list)
 {
-  cw_display_list_begin (list, CW_STYLE_DRAFT, NULL);
-  for (guint i = 0; i < self->corners->len; i++)
-    {
-      CwPoint at = corner (self, i);
-      double x = (double) at.x / 1e6, y = (double) at.y / 1e6;
+  CwPoint first = corner (self, 0);
 
-      if (i == 0)
-        cw_display_list_move_to (list, x, y);
-      else
-        cw_display_list_line_to (list, x, y);
-    }
-  if (self->has_next)
-    cw_display_list_line_to (list, (double) self->next.x / 1e6,
-                             (double) self->next.y / 1e6);
+  cw_display_list_begin (list, CW_STYLE_DRAFT, NULL);
+  cw_display_list_move_to (list, (double) first.x / 1e6,
+                           (double) first.y / 1e6);
+  for (guint i = 1; i < self->corners->len; i++)
+    draw_side (list, corner (self, i - 1), corner (self, i),
+               g_array_index (self->bows, CwLength, i - 1));
+  if (self->has_next && !self->dragging)
+    draw_side (list, last (self), self->next, 0);
   cw_display_list_end (list);
+}
+
+static gboolean
+draws_rectangle (const WallTool *self)
+{
+  return self->dragging && self->corners->len == 1;
+}
+
+static void
+draw_rectangle (WallTool *self, CwDisplayList *list, double nm_per_pixel)
+{
+  CwBox box = cw_tool_box (corner (self, 0), self->next);
+
+  cw_display_list_add_box (list, CW_STYLE_DRAFT, NULL, &box);
+  cw_tool_draw_size (&self->tool, list, &box, nm_per_pixel);
 }
 
 static void
@@ -389,7 +506,9 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
   WallTool *self = (WallTool *) tool;
   guint n = self->corners->len;
 
-  if (n > 0)
+  if (draws_rectangle (self))
+    draw_rectangle (self, list, nm_per_pixel);
+  else if (n > 0)
     draw_way (self, list);
   for (guint i = 0; i < n; i++)
     {
@@ -398,7 +517,7 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
         cw_tool_draw_length (tool, list, corner (self, i - 1),
                              corner (self, i), nm_per_pixel);
     }
-  if (n > 0 && self->has_next)
+  if (n > 0 && self->has_next && !self->dragging)
     cw_tool_draw_length (tool, list, last (self), self->next, nm_per_pixel);
   cw_tool_draw_snap (tool, list, nm_per_pixel);
 }
@@ -409,6 +528,7 @@ const CwToolClass cw_tool_wall_class = {
   .clear = clear,
   .press = press,
   .move = move,
+  .release = release,
   .enter_text = enter_text,
   .finish = finish,
   .cancel = cancel,

@@ -145,6 +145,15 @@ cw_tool_enter_text (CwTool *tool, const char *text, GError **error)
   return FALSE;
 }
 
+void
+cw_tool_next_form (CwTool *tool)
+{
+  g_return_if_fail (tool != NULL);
+
+  if (tool->klass->next_form)
+    tool->klass->next_form (tool);
+}
+
 gboolean
 cw_tool_finish (CwTool *tool)
 {

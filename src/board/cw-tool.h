@@ -74,6 +74,9 @@ void cw_tool_nudge (CwTool *tool, CwLength dx, CwLength dy);
  * pointer points. FALSE with @error when it cannot be read. */
 gboolean cw_tool_enter_text (CwTool *tool, const char *text, GError **error);
 
+/* The next form of what the tool makes: the five heads of an arch in turn. */
+void cw_tool_next_form (CwTool *tool);
+
 gboolean cw_tool_finish (CwTool *tool);   /* Enter: close the outline … TRUE when something ended */
 gboolean cw_tool_cancel (CwTool *tool);   /* Escape: TRUE when there was something to give up */
 gboolean cw_tool_delete (CwTool *tool);   /* the selection, or the last point */

@@ -8,13 +8,18 @@
 
 #include "board-cases.h"
 
-#include "cw-edit.h"
+#include "cw-choose.h"
+#include "cw-clip.h"
+#include "cw-edit-arrange.h"
+#include "cw-edit-corners.h"
+#include "cw-edit-marks.h"
 
 #define GESTURES 60
 
 static const char *const texts[] = {
   "1200", "900 x 2100", "6000x3000", "1000 x 2000 x 300", "0", "-5", "x",
   "12' 6\"", "3 m", "99 km", "1/0", "4 x 4", "",
+  "6:12", "3000 x 6:12", "2000 26.57°", "45 deg",
 };
 
 static double
@@ -65,14 +70,108 @@ press_key (Hand *hand)
   cw_tool_refresh (hand->tool);
 }
 
+static CwProject *
+paste_again (const CwProject *project, const CwElevation *elevation,
+             const char *const *ids)
+{
+  g_autoptr (CwProject) clip = cw_clip_new (project, elevation, ids);
+  g_auto (GStrv) made = NULL;
+
+  return clip ? cw_edit_paste (project, elevation, clip,
+                               cw_point (CW_MM (50), CW_MM (-30)), &made)
+              : NULL;
+}
+
+static CwProject *
+change_corners (const CwProject *project, const CwElevation *elevation)
+{
+  guint side = (guint) g_test_rand_int_range (0, 3);
+  CwPoint at = { CW_MM (g_test_rand_int_range (-500, 7000)),
+                 CW_MM (g_test_rand_int_range (-500, 4000)) };
+
+  if (elevation->outline == NULL)
+    return NULL;
+  switch (g_test_rand_int_range (0, 3))
+    {
+    case 0:
+      return cw_edit_insert_corner (project, elevation->id, side, at, NULL);
+    case 1:
+      return cw_edit_remove_corner (project, elevation->id, side, NULL);
+    default:
+      return cw_edit_bow_side (project, elevation->id, side, at.x / 10, NULL);
+    }
+}
+
+static CwProject *
+change_selected (const CwProject *project, const CwElevation *elevation,
+                 const char *const *ids)
+{
+  g_auto (GStrv) made = NULL;
+  g_autofree char *mark = NULL;
+  CwPoint way = { CW_MM (g_test_rand_int_range (-900, 900)), CW_MM (7) };
+
+  switch (g_test_rand_int_range (0, 9))
+    {
+    case 0:
+      return cw_edit_align (project, elevation, ids,
+                            (CwAlign) g_test_rand_int_range (0, 6));
+    case 1:
+      return cw_edit_distribute (project, elevation, ids,
+                                 g_test_rand_bit ());
+    case 2:
+      return cw_edit_mirror (project, elevation, ids);
+    case 3:
+      return cw_edit_mirror_elevation (project, elevation);
+    case 4:
+      return cw_edit_repeat (project, elevation, ids, 2, way,
+                             g_test_rand_bit (), &made);
+    case 5:
+      return paste_again (project, elevation, ids);
+    case 6:
+      return cw_edit_make_mark (project, elevation, ids, &mark);
+    case 7:
+      return cw_edit_break_away (project, elevation, ids);
+    default:
+      return change_corners (project, elevation);
+    }
+}
+
+/* What the menus do, to all of a wall or to what is selected. */
+static void
+arrange (Hand *hand)
+{
+  const CwProject *project = cw_document_project (hand->document);
+  const char *id = cw_document_elevation_id (hand->document);
+  const CwElevation *elevation
+      = id ? cw_project_elevation (project, id) : NULL;
+  g_autoptr (CwProject) next = NULL;
+  g_auto (GStrv) all = NULL;
+
+  if (elevation == NULL || cw_list_length (elevation->items) > 40)
+    return;
+  all = cw_choose_all (elevation);
+  if (g_test_rand_bit ())
+    cw_document_select (hand->document, (const char *const *) all);
+  next = change_selected (project, elevation,
+                          cw_document_selection (hand->document));
+  if (next)
+    cw_document_edit (hand->document, next, "Arrange", NULL);
+  cw_tool_refresh (hand->tool);
+}
+
 static void
 gesture (Hand *hand)
 {
   hand->hold = (CwHold) g_test_rand_int_range (0, 8);
   hand->mm_per_pixel = g_test_rand_double_range (0.5, 20);
-  switch (g_test_rand_int_range (0, 10))
+  switch (g_test_rand_int_range (0, 12))
     {
+    case 10:
+    case 11:
+      arrange (hand);
+      break;
     case 0:
+      cw_tool_next_form (hand->tool);
       hand_take (hand, (CwToolKind) g_test_rand_int_range (0, CW_N_TOOLS));
       break;
     case 1:

@@ -295,6 +295,34 @@ add_for_each (void)
     }
 }
 
+/* Every head in turn, each one that can stand. */
+static void
+test_all_heads (void)
+{
+  guint seen = 0;
+
+  for (guint form = 1; form <= 5; form++)
+    {
+      g_auto (Hand) hand = hand_new (CW_TOOL_ARCH, case_wall ());
+      const CwNode *arch;
+
+      for (guint i = 0; i < form; i++)
+        cw_tool_next_form (hand.tool);
+      hand_drag (&hand, 3000, 300, 4000, 2500);
+      arch = cw_node_find (
+          &cw_document_project (hand.document)->node,
+          cw_document_selection (hand.document)[0]);
+      g_assert_true (arch->type == &cw_arch_type);
+      g_assert_true (cw_arch_is_possible (
+          (CwArchHead) case_get (arch, "head"), case_get (arch, "width"),
+          case_get (arch, "rise")));
+      g_assert_cmpint (case_get (arch, "height") + case_get (arch, "rise"),
+                       ==, CW_MM (2200));
+      seen |= 1u << case_get (arch, "head");
+    }
+  g_assert_cmpuint (seen, ==, 31);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -319,5 +347,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/opening-tools/stub-out/typed",
                    test_stub_out_typed);
   add_for_each ();
+  g_test_add_func ("/board/opening-tools/all-heads", test_all_heads);
   return g_test_run ();
 }

@@ -3,6 +3,8 @@
 
 #include "board-cases.h"
 
+#include <math.h>
+
 #define ASSERT_OUTLINE(document, id, ...)                                     \
   G_STMT_START                                                                \
   {                                                                           \
@@ -307,6 +309,105 @@ test_overlay (void)
   g_assert_nonnull (strstr (text, "6000"));
 }
 
+/* From the first corner to the opposite one. */
+static void
+test_drag_rectangle (void)
+{
+  static const int corners[][2]
+      = { { 0, 0 }, { 4000, 0 }, { 4000, 2500 }, { 0, 2500 } };
+  g_auto (Hand) hand = hand_new (CW_TOOL_WALL, case_empty (CW_UNITS_METRIC));
+
+  hand_drag (&hand, 100, 200, 4100, 2700);
+  case_assert_outline (hand.document, "e1", 4, corners);
+}
+
+/* Over the head of a wall 4 m long, bowed up by 600 mm through the middle. */
+static void
+test_drag_arc (void)
+{
+  g_auto (Hand) hand = hand_new (CW_TOOL_WALL, case_empty (CW_UNITS_METRIC));
+  g_autoptr (CwWall) wall = NULL;
+  g_autoptr (GArray) corners = NULL;
+  const CwElevation *elevation;
+  double bow = 0.6, half = 2, radius = (half * half + bow * bow) / (2 * bow);
+  double angle = asin (half / radius);
+
+  hand_click (&hand, 0, 0);
+  hand_click (&hand, 4000, 0);
+  hand_click (&hand, 4000, 2500);
+  hand_drag (&hand, 0, 2500, 2000, 3100);
+  g_assert_true (cw_tool_finish (hand.tool));
+  elevation = case_elevation (hand.document, "e1");
+  corners = cw_corners_from_list (
+      ((const CwOutline *) elevation->outline)->corners);
+  g_assert_cmpint (g_array_index (corners, CwCorner, 2).sagitta, ==,
+                   CW_MM (600));
+  wall = cw_wall_new (cw_document_project (hand.document), elevation);
+  /* The segment of a circle: r² (a - sin a cos a), from memory. */
+  g_assert_cmpfloat_with_epsilon (
+      cw_region_area (wall->outline),
+      10 + radius * radius * (angle - sin (angle) * cos (angle)), 1e-6);
+}
+
+/* 6:12 over 3 m rises by exactly 1.5 m. */
+static void
+test_typed_pitch (void)
+{
+  static const int corners[][2]
+      = { { 0, 0 }, { 6000, 0 }, { 6000, 2500 }, { 3000, 4000 }, { 0, 2500 } };
+  g_auto (Hand) hand = hand_new (CW_TOOL_WALL, case_empty (CW_UNITS_METRIC));
+
+  hand_click (&hand, 0, 0);
+  hand_click (&hand, 6000, 0);
+  hand_click (&hand, 6000, 2500);
+  hand_move (&hand, 5000, 3000);
+  hand_type (&hand, "3000 x 6:12");
+  hand_move (&hand, 1000, 2000);
+  hand_type (&hand, "3000 x 6 : 12");
+  g_assert_true (cw_tool_finish (hand.tool));
+  case_assert_outline (hand.document, "e1", 5, corners);
+}
+
+/* 26.565 degrees is 1 in 2: 1000 along the slope, then any way on it. */
+static void
+test_typed_slope (void)
+{
+  g_auto (Hand) hand = hand_new (CW_TOOL_WALL, case_empty (CW_UNITS_METRIC));
+  g_autoptr (GArray) corners = NULL;
+  CwPoint top;
+
+  hand_click (&hand, 0, 0);
+  hand_click (&hand, 6000, 0);
+  hand_move (&hand, 5000, 3000);
+  hand_type (&hand, "5000 90°");
+  hand_move (&hand, 5000, 6000);
+  hand_type (&hand, "26.565051177 deg");
+  hand_click (&hand, 4025, 6105);
+  hand_click (&hand, 0, 2000);
+  g_assert_true (cw_tool_finish (hand.tool));
+  corners = cw_corners_from_list (
+      ((const CwOutline *) case_elevation (hand.document, "e1")->outline)
+          ->corners);
+  top = g_array_index (corners, CwCorner, 3).at;
+  g_assert_cmpint (g_array_index (corners, CwCorner, 2).at.y, ==,
+                   CW_MM (5000));
+  g_assert_cmpfloat_with_epsilon (
+      (double) (top.y - CW_MM (5000)) / (double) (CW_MM (6000) - top.x), 0.5,
+      1e-6);
+}
+
+static void
+test_typed_wrong_way (void)
+{
+  g_auto (Hand) hand = hand_new (CW_TOOL_WALL, case_empty (CW_UNITS_METRIC));
+
+  hand_click (&hand, 0, 0);
+  hand_move (&hand, 1000, 0);
+  hand_type_wrong (&hand, "1000 x 90°");
+  hand_type_wrong (&hand, "6:0");
+  hand_type_wrong (&hand, "1000 120°");
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -329,5 +430,10 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/wall-tool/elevation-changed",
                    test_elevation_changed);
   g_test_add_func ("/board/wall-tool/overlay", test_overlay);
+  g_test_add_func ("/board/wall-tool/drag-rectangle", test_drag_rectangle);
+  g_test_add_func ("/board/wall-tool/drag-arc", test_drag_arc);
+  g_test_add_func ("/board/wall-tool/typed-pitch", test_typed_pitch);
+  g_test_add_func ("/board/wall-tool/typed-slope", test_typed_slope);
+  g_test_add_func ("/board/wall-tool/typed-wrong-way", test_typed_wrong_way);
   return g_test_run ();
 }
