@@ -46,6 +46,20 @@ renew_wall (CwBoard *self)
   g_clear_pointer (&former, cw_wall_unref);
 }
 
+/* Of the last good takeoff, as it is seen. */
+static void
+give_joints (CwBoard *self)
+{
+  const CwWallTakeoff *takeoff
+      = self->takeoff && self->elevation_id
+                && (self->layers & CW_LAYER_PANELS)
+            ? cw_takeoff_wall (self->takeoff, self->elevation_id)
+            : NULL;
+
+  if (self->tool)
+    cw_tool_set_joints (self->tool, takeoff ? takeoff->layout->joints : NULL);
+}
+
 static void
 follow (CwBoard *self)
 {
@@ -54,6 +68,7 @@ follow (CwBoard *self)
 
   renew_wall (self);
   cw_board_follow_document (self, shift);
+  give_joints (self);
   if (self->tool)
     cw_tool_refresh (self->tool);
   cw_board_spoil_neighbours (self);
@@ -212,6 +227,7 @@ renew_tool (CwBoard *self)
     return;
   self->tool = cw_tool_new (self->kind, self->document);
   cw_tool_set_text_style (self->tool, &self->style);
+  give_joints (self);
   cw_board_feed_again (self);
 }
 
@@ -333,6 +349,7 @@ cw_board_set_takeoff (CwBoard *self, const CwTakeoff *takeoff)
   former = self->takeoff;
   self->takeoff = takeoff ? cw_takeoff_ref (takeoff) : NULL;
   g_clear_pointer (&former, cw_takeoff_unref);
+  give_joints (self);
   cw_board_spoil (self, 1 << CW_BOARD_PANELS | 1 << CW_BOARD_MEASURES
                             | 1 << CW_BOARD_LIT);
 }

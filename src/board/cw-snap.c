@@ -18,7 +18,7 @@ typedef struct
 {
   const CwSnapField *field;
   CwPoint at;
-  Nearest corner, middle, guide_x, guide_y, side;
+  Nearest corner, middle, guide_x, guide_y, joint_x, joint_y, side;
   CwSide on;            /* the side of `side` */
   CwPoint on_end;
 } Search;
@@ -250,9 +250,35 @@ offer_other_items (Search *search)
     }
 }
 
+/* Shown from its end that is nearer. */
+static CwPoint
+nearer_end (const CwJoint *joint, CwPoint at)
+{
+  return distance (joint->from, at) <= distance (joint->to, at) ? joint->from
+                                                                : joint->to;
+}
+
+static void
+offer_joints (Search *search)
+{
+  const GArray *joints = search->field->joints;
+
+  for (guint i = 0; joints && i < joints->len; i++)
+    {
+      const CwJoint *joint = &g_array_index (joints, CwJoint, i);
+      CwPoint end = nearer_end (joint, search->at);
+
+      if (joint->from.y == joint->to.y)
+        offer_guide (search, &search->joint_y, end, end.y - search->at.y);
+      else if (joint->from.x == joint->to.x)
+        offer_guide (search, &search->joint_x, end, end.x - search->at.x);
+    }
+}
+
 static void
 look_around (Search *search)
 {
+  offer_joints (search);
   for (gsize i = 0; i < search->field->n_points; i++)
     offer_corner (search, search->field->points[i]);
   if (search->field->wall == NULL)
@@ -288,6 +314,18 @@ snap_to_guides (const Search *search)
                                          on_grid (search->at.y, grid)),
                                otherwise);
 
+  if (search->joint_x.found)
+    {
+      snap.at.x = search->joint_x.at.x;
+      snap.x_kind = CW_SNAP_JOINT_X;
+      snap.x_from = search->joint_x.at;
+    }
+  if (search->joint_y.found)
+    {
+      snap.at.y = search->joint_y.at.y;
+      snap.y_kind = CW_SNAP_JOINT_Y;
+      snap.y_from = search->joint_y.at;
+    }
   if (search->guide_x.found)
     {
       snap.at.x = search->guide_x.at.x;

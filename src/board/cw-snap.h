@@ -3,12 +3,13 @@
  * Snapping: the nearest thing of note to a point, exactly.
  *
  * A corner wins over a middle, both over a side, a side over the guides
- * through other corners, and those over the grid. A side and a guide go
+ * through other corners, those over the joints of the panels, and all over the
+ * grid. A side and a guide go
  * together: the point lies on the side where the guide crosses it.
  */
 #pragma once
 
-#include "cw-wall.h"
+#include "cw-layout.h"
 
 G_BEGIN_DECLS
 
@@ -20,6 +21,9 @@ typedef enum
   CW_SNAP_SIDE,
   CW_SNAP_ALIGN_X,      /* upright guide through another corner or jamb */
   CW_SNAP_ALIGN_Y,
+  CW_SNAP_JOINT_X,      /* a head joint of the panels */
+  CW_SNAP_JOINT_Y,      /* a bed joint: a course */
+  CW_SNAP_GAP,          /* as far away as others are: cw_snap_gap() */
   CW_SNAP_GRID,
 } CwSnapKind;
 
@@ -38,6 +42,7 @@ typedef struct
                                    stands for its outline */
   const CwPoint *points;    /* further points: the outline being drawn */
   gsize n_points;
+  const GArray *joints;     /* (nullable) (element-type CwJoint): of the panels */
   CwLength radius;          /* 0: nothing but the grid */
   CwLength grid;            /* 0: none */
 } CwSnapField;

@@ -11,7 +11,8 @@
 static gboolean
 is_guide (CwSnapKind kind)
 {
-  return kind == CW_SNAP_ALIGN_X || kind == CW_SNAP_ALIGN_Y;
+  return kind == CW_SNAP_ALIGN_X || kind == CW_SNAP_ALIGN_Y
+         || kind == CW_SNAP_JOINT_X || kind == CW_SNAP_JOINT_Y;
 }
 
 /* A ring about a corner, a triangle at a middle, a cross on a side: told
@@ -54,6 +55,38 @@ draw_cross (CwDisplayList *list, CwPoint at, double radius)
   cw_display_list_end (list);
 }
 
+/* Two short bars along a joint, one on each side of it. */
+static void
+draw_bars (CwDisplayList *list, CwPoint at, double radius, gboolean upright)
+{
+  double x = (double) at.x / MM, y = (double) at.y / MM;
+  double half = radius / 2;
+
+  cw_display_list_begin (list, CW_STYLE_GUIDE, NULL);
+  for (int way = -1; way <= 1; way += 2)
+    {
+      double dx = upright ? way * half : 0, dy = upright ? 0 : way * half;
+      double along_x = upright ? 0 : radius, along_y = upright ? radius : 0;
+
+      cw_display_list_move_to (list, x + dx - along_x, y + dy - along_y);
+      cw_display_list_line_to (list, x + dx + along_x, y + dy + along_y);
+    }
+  cw_display_list_end (list);
+}
+
+/* Both gaps that are alike, each with its size. */
+static void
+draw_gaps (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      cw_display_list_add_line (list, CW_STYLE_GUIDE, NULL, tool->gap.from[i],
+                                tool->gap.to[i]);
+      cw_tool_draw_length (tool, list, tool->gap.from[i], tool->gap.to[i],
+                           nm_per_pixel);
+    }
+}
+
 void
 cw_tool_draw_snap (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
 {
@@ -68,6 +101,12 @@ cw_tool_draw_snap (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
   if (is_guide (snap->y_kind))
     cw_display_list_add_line (list, CW_STYLE_GUIDE, NULL, snap->y_from,
                               snap->at);
+  if (snap->x_kind == CW_SNAP_JOINT_X)
+    draw_bars (list, snap->at, radius, TRUE);
+  if (snap->y_kind == CW_SNAP_JOINT_Y)
+    draw_bars (list, snap->at, radius, FALSE);
+  if (snap->x_kind == CW_SNAP_GAP)
+    draw_gaps (tool, list, nm_per_pixel);
   if (snap->x_kind == CW_SNAP_CORNER || snap->y_kind == CW_SNAP_CORNER)
     draw_ring (list, snap->at, radius);
   else if (snap->x_kind == CW_SNAP_MIDDLE || snap->y_kind == CW_SNAP_MIDDLE)

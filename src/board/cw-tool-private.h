@@ -9,6 +9,7 @@
 #include "cw-hit.h"
 #include "cw-i18n.h"
 #include "cw-placing.h"
+#include "cw-snap-gap.h"
 #include "cw-tool.h"
 #include "cw-typed.h"
 
@@ -51,6 +52,8 @@ struct CwTool
   gboolean has_pointer;
   CwSnap snap;              /* what the last move fell on */
   gboolean shows_snap;
+  CwSnapGap gap;            /* where snap.x_kind is CW_SNAP_GAP */
+  GArray *joints;           /* (nullable) CwJoint */
 
   CwWall *wall;             /* (nullable): the shown elevation's, see cw_tool_wall() */
   char *hint;

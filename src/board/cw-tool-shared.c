@@ -53,6 +53,7 @@ cw_tool_snap_field (CwTool *tool, const CwPointer *pointer)
 
   return (CwSnapField) {
     .wall = cw_tool_wall (tool),
+    .joints = tool->joints,
     .radius = free ? 0 : cw_tool_reach (pointer, CW_TOOL_SNAP_PIXELS),
     .grid = cw_snap_grid (tool->style.units, pointer->nm_per_pixel),
   };

@@ -67,6 +67,7 @@ cw_tool_free (CwTool *tool)
   if (tool->klass->clear)
     tool->klass->clear (tool);
   g_clear_pointer (&tool->wall, cw_wall_unref);
+  g_clear_pointer (&tool->joints, g_array_unref);
   g_free (tool->hint);
   g_free (tool);
 }
@@ -77,6 +78,18 @@ cw_tool_set_text_style (CwTool *tool, const CwTextStyle *style)
   g_return_if_fail (tool != NULL && style != NULL);
 
   tool->style = *style;
+}
+
+void
+cw_tool_set_joints (CwTool *tool, GArray *joints)
+{
+  GArray *former;
+
+  g_return_if_fail (tool != NULL);
+
+  former = tool->joints;
+  tool->joints = joints ? g_array_ref (joints) : NULL;
+  g_clear_pointer (&former, g_array_unref);
 }
 
 CwToolKind

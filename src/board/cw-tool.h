@@ -61,6 +61,10 @@ CwTool *cw_tool_new (CwToolKind kind, CwDocument *document);
 void cw_tool_free (CwTool *tool);
 void cw_tool_set_text_style (CwTool *tool, const CwTextStyle *style);
 
+/* The joints of the shown wall's panels, to snap to. (nullable)
+ * (element-type CwJoint): never changed once given. */
+void cw_tool_set_joints (CwTool *tool, GArray *joints);
+
 CwToolKind cw_tool_kind (CwTool *tool);
 
 void cw_tool_press (CwTool *tool, const CwPointer *pointer, guint n_press);

@@ -3,6 +3,8 @@
 
 #include "board-cases.h"
 
+#include "cw-snap-gap.h"
+
 typedef struct
 {
   CwDocument *document;
@@ -233,6 +235,60 @@ test_box (void)
   g_assert_cmpint (snap.y_kind, ==, CW_SNAP_ALIGN_Y);
 }
 
+static void
+assert_gap (int left, int bottom, int width, int expected_left)
+{
+  g_autoptr (CwProject) project = case_long_wall ();
+  const CwElevation *elevation = cw_list_at (project->elevations, 0);
+  g_autoptr (CwWall) wall = cw_wall_new (project, elevation);
+  CwSnapField field = { .wall = wall, .radius = CW_MM (40) };
+  CwBox box = case_box (left, bottom, left + width, bottom + 100);
+  CwSnapGap gap;
+
+  if (expected_left < 0)
+    {
+      g_assert_false (cw_snap_gap (&field, &box, &gap));
+      return;
+    }
+  g_assert_true (cw_snap_gap (&field, &box, &gap));
+  g_assert_cmpint (box.left + gap.move, ==, CW_MM (expected_left));
+  g_assert_cmpint (gap.to[0].x - gap.from[0].x, ==,
+                   gap.to[1].x - gap.from[1].x);
+}
+
+/* On a bare stretch of a wall 60 m long: the middle, and no other place. */
+static void
+test_gap (void)
+{
+  assert_gap (29510 - 20, 8850, 1000, 29500);
+  assert_gap (20000, 8850, 1000, -1);
+}
+
+static void
+test_joints (void)
+{
+  CwJoint parts[] = {
+    { TRUE, { 0, CW_MM (600) }, { CW_MM (6000), CW_MM (600) } },
+    { FALSE, { CW_MM (2400), 0 }, { CW_MM (2400), CW_MM (600) } },
+  };
+  g_autoptr (GArray) joints = g_array_new (FALSE, FALSE, sizeof (CwJoint));
+  CwSnapField field = { .radius = CW_MM (40), .grid = CW_MM (5),
+                        .joints = joints };
+  CwPoint near = { CW_MM (2400), CW_MM (600) };
+  CwSnap snap;
+
+  g_array_append_vals (joints, parts, 2);
+  snap = cw_snap (&field, cw_point (CW_MM (2413), CW_MM (588)));
+  g_assert_true (cw_point_equal (snap.at, near));
+  g_assert_cmpint (snap.x_kind, ==, CW_SNAP_JOINT_X);
+  g_assert_cmpint (snap.y_kind, ==, CW_SNAP_JOINT_Y);
+  field.points = &(CwPoint) { CW_MM (2420), CW_MM (5000) };
+  field.n_points = 1;
+  snap = cw_snap (&field, cw_point (CW_MM (2413), CW_MM (588)));
+  g_assert_cmpint (snap.x_kind, ==, CW_SNAP_ALIGN_X);
+  g_assert_cmpint (snap.at.x, ==, CW_MM (2420));
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -252,5 +308,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/snap/grid-steps", test_grid_steps);
   g_test_add_func ("/board/snap/arc", test_arc);
   g_test_add_func ("/board/snap/box", test_box);
+  g_test_add_func ("/board/snap/gap", test_gap);
+  g_test_add_func ("/board/snap/joints", test_joints);
   return g_test_run ();
 }
