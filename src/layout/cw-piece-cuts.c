@@ -60,6 +60,28 @@ shape_of (const CwPiece *piece)
                       : cw_region_new_box (&piece->box, 0);
 }
 
+/* FALSE when the stub-out, a round one's box too, is clear of the piece: most
+ * of a wall's are. */
+static gboolean
+may_meet (const CwStubOut *stub_out, const CwPiece *piece)
+{
+  const CwLength x = stub_out->width / 2 + stub_out->clearance + 1;
+  const CwLength y = (stub_out->shape == CW_SHAPE_ROUND ? stub_out->width
+                                                        : stub_out->height)
+                         / 2
+                     + stub_out->clearance + 1;
+  const CwBox box = { stub_out->x - x, stub_out->y - y, stub_out->x + x,
+                      stub_out->y + y };
+  return cw_box_overlaps (&box, &piece->box);
+}
+
+static gboolean
+is_within (const CwBox *inner, const CwBox *outer)
+{
+  return inner->left >= outer->left && inner->right <= outer->right
+         && inner->bottom >= outer->bottom && inner->top <= outer->top;
+}
+
 /* The stub-outs that go through the piece, cut to it.
  * (transfer full) (element-type CwRegion) */
 static GPtrArray *
@@ -71,12 +93,16 @@ holes_of (const CwLayout *layout, const CwPiece *piece, const CwRegion *shape)
     return holes;
   for (guint i = 0; i < layout->wall->stub_outs->len; i++)
     {
-      g_autoptr (CwRegion) whole = cw_stub_out_shape (
-          g_ptr_array_index (layout->wall->stub_outs, i), TRUE);
-      const CwBox box = cw_region_box (whole);
-      if (!cw_box_overlaps (&box, &piece->box))
+      const CwStubOut *stub_out
+          = g_ptr_array_index (layout->wall->stub_outs, i);
+      if (!may_meet (stub_out, piece))
         continue;
-      g_autoptr (CwRegion) hole = cw_region_intersect (whole, shape);
+      g_autoptr (CwRegion) whole = cw_stub_out_shape (stub_out, TRUE);
+      const CwBox box = cw_region_box (whole);
+      g_autoptr (CwRegion) hole
+          = !piece->shape && is_within (&box, &piece->box)
+                ? cw_region_ref (whole)
+                : cw_region_intersect (whole, shape);
       if (!cw_region_is_empty (hole))
         g_ptr_array_add (holes, g_steal_pointer (&hole));
     }
