@@ -210,6 +210,12 @@ add_project (CwInspector *inspector, GtkWidget *box)
   add_single (inspector, box, NULL, cw_node_path_new (NULL));
   add_single (inspector, box, _("Measuring"),
               cw_node_path_down (root, CW_PROJECT_MEASURE, -1));
+  add_single (inspector, box, _("Limits of the checks"),
+              cw_node_path_down (root, CW_PROJECT_LIMITS, -1));
+  add_single (inspector, box, _("Lifting"),
+              cw_node_path_down (root, CW_PROJECT_LIFTING, -1));
+  add_single (inspector, box, _("Wind"),
+              cw_node_path_down (root, CW_PROJECT_WIND, -1));
 }
 
 static void (*const fold_fillers[N_FOLDS]) (CwInspector *, GtkWidget *) = {

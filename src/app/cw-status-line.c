@@ -14,7 +14,7 @@ struct _CwStatusLine
   GtkWidget parent;
   CwBoard *board;         /* borrowed */
   CwJob *job;
-  GtkWidget *hint, *pointer, *scale, *state;
+  GtkWidget *hint, *checks, *pointer, *scale, *state;
   guint patience, idle;
 };
 
@@ -102,6 +102,14 @@ cw_status_line_follow (CwStatusLine *line, CwBoard *board, CwJob *job)
   busy_changed (line);
 }
 
+void
+cw_status_line_set_checks (CwStatusLine *line, const char *summary)
+{
+  g_return_if_fail (CW_IS_STATUS_LINE (line));
+  gtk_label_set_text (GTK_LABEL (line->checks), summary);
+  gtk_widget_set_visible (line->checks, *summary != '\0');
+}
+
 static void
 cw_status_line_dispose (GObject *object)
 {
@@ -144,6 +152,7 @@ cw_status_line_init (CwStatusLine *line)
   gtk_widget_add_css_class (GTK_WIDGET (line), "cw-status");
   line->hint = add_label (line, 20);
   gtk_widget_set_hexpand (line->hint, TRUE);
+  line->checks = add_label (line, 0);
   line->pointer = add_label (line, 26);
   line->scale = add_label (line, 11);
   line->state = add_label (line, 12);

@@ -17,4 +17,7 @@ G_DECLARE_FINAL_TYPE (CwStatusLine, cw_status_line, CW, STATUS_LINE,
 /* @board outlives the line. */
 void cw_status_line_follow (CwStatusLine *line, CwBoard *board, CwJob *job);
 
+/* How many checks there are, in words; "" for none. */
+void cw_status_line_set_checks (CwStatusLine *line, const char *summary);
+
 G_END_DECLS

@@ -2,6 +2,7 @@
 #include "cw-walls-place.h"
 
 #include "cw-check-list.h"
+#include "cw-checker.h"
 #include "cw-elevation-list.h"
 #include "cw-inspector.h"
 #include "cw-look.h"
@@ -21,6 +22,7 @@ struct _CwWallsPlace
   CwInspector *inspector;
   CwQuantities *quantities;
   CwStatusLine *status;
+  CwChecker *checker;
 };
 
 G_DEFINE_FINAL_TYPE (CwWallsPlace, cw_walls_place, GTK_TYPE_WIDGET)
@@ -39,6 +41,15 @@ cw_walls_place_type (CwWallsPlace *place)
   cw_board_frame_type (place->board_frame, "");
 }
 
+static void
+mark_checks (CwWallsPlace *place)
+{
+  g_autofree char *summary = cw_checker_summary (place->checker);
+  cw_board_set_checks (cw_walls_place_board (place),
+                       cw_checker_checks (place->checker));
+  cw_status_line_set_checks (place->status, summary);
+}
+
 void
 cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
 {
@@ -46,10 +57,15 @@ cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
   cw_board_frame_set_job (place->board_frame, job);
   cw_elevation_list_set_job (place->elevations, job);
   cw_sheet_list_set_job (place->sheets, job);
-  cw_check_list_set_job (place->checks, job);
+  place->checker = cw_checker_new (job);
+  g_signal_connect_object (place->checker, "changed",
+                           G_CALLBACK (mark_checks), place,
+                           G_CONNECT_SWAPPED);
+  cw_check_list_set_job (place->checks, job, place->checker);
   cw_inspector_set_job (place->inspector, job);
   cw_quantities_set_job (place->quantities, job);
   cw_status_line_follow (place->status, cw_walls_place_board (place), job);
+  mark_checks (place);
 }
 
 static void
@@ -59,9 +75,16 @@ light (CwWallsPlace *place, const CwQuantityType *type)
 }
 
 static void
+light_check (CwWallsPlace *place, const CwCheck *check)
+{
+  cw_board_light_check (cw_walls_place_board (place), check);
+}
+
+static void
 cw_walls_place_dispose (GObject *object)
 {
   CwWallsPlace *place = CW_WALLS_PLACE (object);
+  g_clear_object (&place->checker);
   gtk_widget_dispose_template (GTK_WIDGET (place), CW_TYPE_WALLS_PLACE);
   G_OBJECT_CLASS (cw_walls_place_parent_class)->dispose (object);
 }
@@ -106,6 +129,8 @@ cw_walls_place_init (CwWallsPlace *place)
 {
   gtk_widget_init_template (GTK_WIDGET (place));
   g_signal_connect_object (place->quantities, "lit", G_CALLBACK (light),
+                           place, G_CONNECT_SWAPPED);
+  g_signal_connect_object (place->checks, "chosen", G_CALLBACK (light_check),
                            place, G_CONNECT_SWAPPED);
 }
 

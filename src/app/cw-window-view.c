@@ -20,6 +20,7 @@ static const struct
   { "show-numbers", CW_LAYER_NUMBERS },
   { "show-dimensions", CW_LAYER_DIMENSIONS },
   { "show-levels", CW_LAYER_LEVELS },
+  { "show-checks", CW_LAYER_CHECKS },
 };
 
 static gboolean

@@ -99,6 +99,8 @@ draw_lit (CwBoard *self)
 {
   const CwWallTakeoff *takeoff = wall_takeoff (self);
 
+  if (self->lit_places)
+    return cw_board_draw_lit_check (self);
   return takeoff && self->lit ? cw_elevation_drawing_lit (takeoff, self->lit)
                               : NULL;
 }
@@ -144,6 +146,8 @@ draw_list (CwBoard *self, CwBoardPicture picture)
                  : NULL;
     case CW_BOARD_TRACED:
       return draw_traced (self);
+    case CW_BOARD_CHECKS:
+      return cw_board_draw_checks (self);
     case CW_BOARD_LIT:
       return draw_lit (self);
     default:

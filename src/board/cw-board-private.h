@@ -23,6 +23,7 @@ typedef enum
   CW_BOARD_OPENINGS,
   CW_BOARD_MEASURES,
   CW_BOARD_TRACED,      /* of the wall, over a sheet, while more is traced */
+  CW_BOARD_CHECKS,
   CW_BOARD_LIT,
   CW_BOARD_OVERLAY,
   CW_N_BOARD_PICTURES,
@@ -48,6 +49,9 @@ struct _CwBoard
   CwLayers layers;
   gboolean shows_sheet;
   const CwQuantityType *lit;
+  GPtrArray *checks;            /* (nullable): CwCheck */
+  GArray *lit_places;           /* (nullable): CwBox, of the check that is lit */
+  char *lit_elevation;          /* (nullable): whose places they are */
 
   CwView view;
   gboolean wants_fit;           /* as soon as there is a size */
@@ -131,7 +135,14 @@ void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);
 void cw_board_css_changed (GtkWidget *widget, GtkCssStyleChange *change);
 void cw_board_drop_tiles (CwBoard *self);
 
+/* cw-board-checks.c */
+CwDisplayList *cw_board_draw_checks (CwBoard *self);
+/* (nullable): of the check that is lit on the shown wall. */
+CwDisplayList *cw_board_draw_lit_check (CwBoard *self);
+void cw_board_drop_checks (CwBoard *self);
+
 /* cw-board-view.c */
+void cw_board_show_box (CwBoard *self, const CwBox *box);
 void cw_board_follow_document (CwBoard *self, CwPoint shift);
 void cw_board_view_changed (CwBoard *self);
 void cw_board_zoom_at (CwBoard *self, double factor, double x, double y);

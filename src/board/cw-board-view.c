@@ -143,6 +143,27 @@ cw_board_zoom_fit (CwBoard *self)
   cw_board_view_changed (self);
 }
 
+/* Near enough to be seen, with room about it; as it is when it is in view and
+ * not too small. */
+void
+cw_board_show_box (CwBoard *self, const CwBox *box)
+{
+  const CwLength room
+      = MAX (MAX (cw_box_width (box), cw_box_height (box)), CW_MM (600)) / 2;
+  const CwBox wide = { box->left - room, box->bottom - room,
+                       box->right + room, box->top + room };
+  const CwBox shown
+      = cw_view_shown (&self->view, width_of (self), height_of (self));
+
+  if (self->wants_fit || width_of (self) < 1
+      || (box->left >= shown.left && box->right <= shown.right
+          && box->bottom >= shown.bottom && box->top <= shown.top))
+    return;
+  cw_view_fit (&self->view, &wide, width_of (self), height_of (self), 48);
+  cw_board_view_changed (self);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
 void
 cw_board_zoom_by (CwBoard *self, double factor)
 {

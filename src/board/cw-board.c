@@ -402,8 +402,10 @@ cw_board_light (CwBoard *self, const CwQuantityType *type)
 {
   g_return_if_fail (CW_IS_BOARD (self));
 
-  if (type == self->lit)
+  if (type == self->lit && (type == NULL || !self->lit_places))
     return;
+  if (type)
+    cw_board_light_check (self, NULL);
   self->lit = type;
   cw_board_spoil (self, 1 << CW_BOARD_LIT);
 }
@@ -425,6 +427,7 @@ cw_board_dispose (GObject *object)
 
   let_go_of_document (self);
   cw_board_drop_tiles (self);
+  cw_board_drop_checks (self);
   g_clear_handle_id (&self->still_id, g_source_remove);
   for (guint i = 0; i < CW_N_BOARD_PICTURES; i++)
     cw_picture_clear (&self->pictures[i]);

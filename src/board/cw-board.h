@@ -13,6 +13,7 @@
 
 #include <gtk/gtk.h>
 
+#include "cw-check-drawing.h"
 #include "cw-elevation-drawing.h"
 #include "cw-sheet-source.h"
 #include "cw-tool.h"
@@ -47,6 +48,11 @@ gboolean cw_board_get_sheet_points (CwBoard *board, double *x0, double *y0,
                                     double *x1, double *y1);
 
 void cw_board_set_layers (CwBoard *board, CwLayers layers, gboolean sheet);
+/* (element-type CwCheck) (nullable): those of the shown wall get a sign. */
+void cw_board_set_checks (CwBoard *board, GPtrArray *checks);
+/* Where a check points, lit, and brought into view; the same again is not
+ * brought again. NULL: nothing. */
+void cw_board_light_check (CwBoard *board, const CwCheck *check);
 void cw_board_light (CwBoard *board, const CwQuantityType *type);   /* NULL: nothing */
 
 void cw_board_zoom_fit (CwBoard *board);

@@ -19,7 +19,8 @@ typedef enum
   CW_LAYER_NUMBERS = 1 << 5,
   CW_LAYER_DIMENSIONS = 1 << 6,   /* chained outside the wall */
   CW_LAYER_LEVELS = 1 << 7,
-  CW_LAYER_ALL = 0xff,
+  CW_LAYER_CHECKS = 1 << 8,       /* signs of what is to be looked at; the board draws them */
+  CW_LAYER_ALL = 0x1ff,
 } CwLayers;
 
 /* @style: how lengths are written on dimensions. @mm_per_unit: millimetres of

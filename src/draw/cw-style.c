@@ -54,6 +54,8 @@ static const Recipe recipes[CW_N_STYLES] = {
   [CW_STYLE_LIT] = { "lit", CW_TONE_WASH, CW_TONE_ACCENT, 2.5 },
   [CW_STYLE_TROUBLE]
   = { "trouble", CW_TONE_NONE, CW_TONE_TROUBLE, 2, { 2, 2 } },
+  [CW_STYLE_TROUBLE_LETTER] = { "trouble-letter", CW_TONE_NONE,
+                                CW_TONE_TROUBLE, .text = 10, .bold = TRUE },
   [CW_STYLE_GRID] = { "grid", CW_TONE_NONE, CW_TONE_FAINT, 0.4 },
   [CW_STYLE_CUT_STOCK] = { "cut-stock", CW_TONE_PAPER, CW_TONE_INK, 1.2,
                            .hatch = CW_HATCH_FALLING },

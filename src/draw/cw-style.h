@@ -35,6 +35,7 @@ typedef enum
   CW_STYLE_DRAFT,             /* what is being drawn */
   CW_STYLE_LIT,               /* what a chosen quantity comes from */
   CW_STYLE_TROUBLE,           /* what a check points at */
+  CW_STYLE_TROUBLE_LETTER,    /* the sign of a check, text */
   CW_STYLE_GRID,
   CW_STYLE_CUT_STOCK,         /* the panel that is sawn: what is not covered is waste */
   CW_STYLE_CUT_REST,          /* what of it is left over */

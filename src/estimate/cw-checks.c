@@ -1,81 +1,201 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cw-checks.h"
+#include "cw-checks-private.h"
 
-#include "cw-i18n.h"
-
-#define N_TROUBLES (CW_TROUBLE_AT_CORNER + 1)
+#include "cw-fastener-loads.h"
 
 static void
 check_free (CwCheck *check)
 {
   g_free (check->elevation_id);
+  g_free (check->item);
+  g_array_unref (check->places);
   g_free (check->text);
+  g_free (check->figures);
+  if (check->waiver)
+    cw_node_unref ((CwWaiver *) check->waiver);
   g_free (check);
 }
 
-static CwCheck *
-add (GPtrArray *checks, const char *elevation_id, guint n_places, char *text)
+CwCheck *
+cw_check_add (CwChecking *checking, const char *code, const char *item,
+              char *text)
 {
   CwCheck *check = g_new0 (CwCheck, 1);
-  check->elevation_id = g_strdup (elevation_id);
-  check->n_places = n_places;
+
+  check->type = cw_check_type (code);
+  g_assert (check->type != NULL);
+  if (checking->wall)
+    check->elevation_id = g_strdup (checking->wall->wall->elevation->id);
+  check->item = g_strdup (item ? item : "");
+  check->places = g_array_new (FALSE, FALSE, sizeof (CwBox));
   check->text = text;
-  g_ptr_array_add (checks, check);
+  check->figures = g_strdup ("");
+  g_ptr_array_add (checking->checks, check);
   return check;
 }
 
-static void
-check_layout (GPtrArray *checks, const CwLayout *layout)
+void
+cw_check_add_place (CwCheck *check, CwBox place)
 {
-  guint n_places[N_TROUBLES] = { 0 };
-  for (guint i = 0; i < layout->troubles->len; i++)
-    n_places[g_array_index (layout->troubles, CwLayoutTrouble, i).kind]++;
-  for (guint kind = 0; kind < N_TROUBLES; kind++)
-    if (n_places[kind] > 0)
-      add (checks, layout->wall->elevation->id,
-           kind <= CW_TROUBLE_TOO_MANY ? 0 : n_places[kind],
-           g_strdup (_ (cw_trouble_text ((CwTroubleKind) kind))));
+  g_array_append_val (check->places, place);
 }
 
-static void
-check_wall (GPtrArray *checks, const CwWallTakeoff *takeoff)
+void
+cw_check_add_point (CwCheck *check, CwPoint place)
 {
-  const CwWall *wall = takeoff->wall;
-  if (!wall->elevation->outline)
-    add (checks, wall->elevation->id, 0,
-         g_strdup (_ ("It has no outline, so nothing of it is counted. Draw "
-                     "one.")))
-        ->awaits_drawing = TRUE;
-  else if (!wall->outline)
-    add (checks, wall->elevation->id, 0,
-         g_strdup (_ ("Its outline crosses itself or has a side of no length, "
-                     "so nothing of it is counted. Move its corners.")));
-  else if (!wall->buildup)
-    add (checks, wall->elevation->id, 0,
-         g_strdup (_ ("It names no buildup, so no panels and no materials are "
-                     "counted. Choose one.")));
-  check_layout (checks, takeoff->layout);
+  cw_check_add_place (check,
+                      (CwBox) { place.x, place.y, place.x, place.y });
 }
 
-static void
-check_sheet (GPtrArray *checks, const CwSheet *sheet)
+void
+cw_check_add_figure (CwCheck *check, double figure)
 {
-  if (!sheet->scale)
-    add (checks, NULL, 0,
-         g_strdup_printf (_ ("Sheet %s has no scale, so nothing traced on it "
-                            "is true yet. Set its scale."),
-                          sheet->name));
+  char digits[G_ASCII_DTOSTR_BUF_SIZE];
+  char *figures;
+
+  g_ascii_formatd (digits, sizeof digits, "%.3g", figure);
+  figures = *check->figures ? g_strconcat (check->figures, " ", digits, NULL)
+                            : g_strdup (digits);
+  g_free (check->figures);
+  check->figures = figures;
+}
+
+/* Pressures and forces are no quantities of the estimate. */
+static CwShownAmount
+shown (const CwTextStyle *style, double amount, const char *unit)
+{
+  const gboolean us = style->units == CW_UNITS_US;
+
+  if (g_str_equal (unit, "Pa"))
+    return us ? (CwShownAmount) { amount / CW_PA_PER_PSF, "psf", 1 }
+              : (CwShownAmount) { amount / 1000, "kPa", 2 };
+  if (g_str_equal (unit, "N"))
+    return us ? (CwShownAmount) { amount / CW_N_PER_LBF, "lb", 0 }
+              : (CwShownAmount) { amount, "N", 0 };
+  return cw_text_style_amount (style, amount, unit);
+}
+
+char *
+cw_check_amount (const CwChecking *checking, double amount, const char *unit)
+{
+  const CwShownAmount as = shown (checking->style, amount, unit);
+  g_autofree char *number
+      = cw_text_style_number (checking->style, as.value, as.decimals);
+
+  return *as.unit ? g_strdup_printf ("%s %s", number, as.unit)
+                  : g_steal_pointer (&number);
+}
+
+char *
+cw_check_length (const CwChecking *checking, CwLength length)
+{
+  return cw_length_format (length, checking->style);
+}
+
+char *
+cw_check_number (const CwChecking *checking, double number)
+{
+  return cw_text_style_number (checking->style, number, 2);
+}
+
+const char *
+cw_check_buildup_name (const CwBuildup *buildup)
+{
+  return *buildup->name ? buildup->name : buildup->id;
 }
 
 GPtrArray *
-cw_checks_find (const CwTakeoff *takeoff)
+cw_check_used_buildups (const CwChecking *checking)
 {
-  GPtrArray *checks
+  GPtrArray *used = g_ptr_array_new ();
+
+  for (guint i = 0; i < checking->takeoff->walls->len; i++)
+    {
+      const CwWall *wall
+          = ((CwWallTakeoff *) checking->takeoff->walls->pdata[i])->wall;
+
+      if (wall->outline && wall->buildup
+          && !g_ptr_array_find (used, wall->buildup, NULL))
+        g_ptr_array_add (used, (gpointer) wall->buildup);
+    }
+  return used;
+}
+
+gboolean
+cw_check_awaits_drawing (const CwCheck *check)
+{
+  return g_str_equal (check->type->code, "outline-missing");
+}
+
+guint
+cw_checks_count (const GPtrArray *checks, CwCheckSeverity severity)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < checks->len; i++)
+    {
+      const CwCheck *check = checks->pdata[i];
+
+      if (check->type->severity == severity && !check->waiver)
+        n++;
+    }
+  return n;
+}
+
+static int
+compare_severity (gconstpointer a, gconstpointer b)
+{
+  const CwCheck *one = *(CwCheck *const *) a, *other = *(CwCheck *const *) b;
+
+  return (int) one->type->severity - (int) other->type->severity;
+}
+
+static void
+check_project (CwChecking *checking)
+{
+  checking->wall = NULL;
+  cw_check_sheets (checking);
+  cw_check_materials (checking);
+  cw_check_lifting (checking);
+  cw_check_wind (checking);
+  cw_check_site (checking);
+}
+
+static void
+check_wall (CwChecking *checking, const CwWallTakeoff *wall)
+{
+  checking->wall = wall;
+  cw_check_outline (checking);
+  if (!wall->wall->outline)
+    return;
+  cw_check_openings (checking);
+  cw_check_panels (checking);
+  cw_check_stub_outs (checking);
+  cw_check_control_joints (checking);
+}
+
+GPtrArray *
+cw_checks_find (const CwTakeoff *takeoff, const CwTextStyle *style)
+{
+  CwChecking checking = { .takeoff = takeoff, .style = style };
+
+  g_return_val_if_fail (takeoff != NULL && style != NULL, NULL);
+
+  checking.checks
       = g_ptr_array_new_with_free_func ((GDestroyNotify) check_free);
-  const CwList *sheets = takeoff->project->sheets;
-  for (gsize i = 0; i < cw_list_length (sheets); i++)
-    check_sheet (checks, cw_list_at (sheets, i));
+  check_project (&checking);
   for (guint i = 0; i < takeoff->walls->len; i++)
-    check_wall (checks, takeoff->walls->pdata[i]);
-  return checks;
+    check_wall (&checking, takeoff->walls->pdata[i]);
+  g_ptr_array_sort (checking.checks, compare_severity);
+  for (guint i = 0; i < checking.checks->len; i++)
+    {
+      CwCheck *check = checking.checks->pdata[i];
+      const CwWaiver *waiver = cw_check_waiver (check, takeoff->project);
+
+      if (!waiver)
+        continue;
+      check->waiver = cw_node_ref (waiver);
+      check->is_changed = g_strcmp0 (waiver->figures, check->figures) != 0;
+    }
+  return checking.checks;
 }

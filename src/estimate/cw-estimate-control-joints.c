@@ -1,25 +1,17 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Control joints that part a wall into fields small enough. The limits are
- * those of ASTM C1063 for walls of plaster on lath: a field of at most
- * 144 ft², 18 ft either way, length to width at most 2.5 : 1.
+ * the project's; their defaults are those of ASTM C1063 for walls of plaster
+ * on lath: a field of at most 144 ft², 18 ft either way, length to width at
+ * most 2.5 : 1.
  */
+#include "cw-control-joints.h"
 #include "cw-estimate-private.h"
 
 #include <math.h>
 
-#define FIELD_AREA_FT2 144.0
-#define FIELD_SIDE_FT 18.0
-#define FIELD_SHAPE 2.5
-
 /* More rows than the least are tried, because wider fields may come of it. */
 #define EXTRA_ROWS 10
-
-typedef struct
-{
-  double n_columns, n_rows;
-  double length;              /* ft, over the whole box */
-} Grid;
 
 /* Equal parts no longer than @most; 12 ft in 12 ft is one. */
 static double
@@ -30,33 +22,39 @@ n_parts (double length, double most)
 
 /* The fewest columns with @n_rows rows; FALSE when no number will do. */
 static gboolean
-grid_of_rows (double width, double height, double n_rows, Grid *grid)
+grid_of_rows (const CwLimits *limits, double width, double height,
+              double n_rows, CwControlGrid *grid)
 {
+  const double side = cw_length_in_m (limits->control_side);
+  const double area = cw_decimal_to_double (limits->control_area);
+  const double ratio = cw_decimal_to_double (limits->control_ratio);
   double row = height / n_rows;
-  double most = MIN (MIN (FIELD_SIDE_FT, FIELD_AREA_FT2 / row),
-                     FIELD_SHAPE * row);
+  double most = MIN (MIN (side, area / row), ratio * row);
   double n_columns = n_parts (width, most);
 
   grid->n_columns = n_columns;
   grid->n_rows = n_rows;
   grid->length = (n_columns - 1) * height + (n_rows - 1) * width;
-  return row <= FIELD_SIDE_FT * (1 + 1e-9)
-         && row <= FIELD_SHAPE * (width / n_columns) * (1 + 1e-9);
+  return row <= side * (1 + 1e-9)
+         && row <= ratio * (width / n_columns) * (1 + 1e-9);
 }
 
-static Grid
-least_grid (double width, double height)
+CwControlGrid
+cw_control_grid (const CwLimits *limits, double width, double height)
 {
-  double least_rows = n_parts (height, FIELD_SIDE_FT);
-  double narrow_rows = n_parts (height, FIELD_SHAPE * width);
-  Grid best = { 1, narrow_rows, (narrow_rows - 1) * width };
-  gboolean found = grid_of_rows (width, height, narrow_rows, &best);
+  double least_rows
+      = n_parts (height, cw_length_in_m (limits->control_side));
+  double narrow_rows = n_parts (
+      height, cw_decimal_to_double (limits->control_ratio) * width);
+  CwControlGrid best = { 1, narrow_rows, (narrow_rows - 1) * width };
+  gboolean found
+      = grid_of_rows (limits, width, height, narrow_rows, &best);
 
   for (guint i = 0; i <= EXTRA_ROWS; i++)
     {
-      Grid grid;
+      CwControlGrid grid;
 
-      if (grid_of_rows (width, height, least_rows + i, &grid)
+      if (grid_of_rows (limits, width, height, least_rows + i, &grid)
           && (!found || grid.length < best.length))
         {
           best = grid;
@@ -64,6 +62,22 @@ least_grid (double width, double height)
         }
     }
   return best;
+}
+
+CwControlGrid
+cw_control_grid_of (const CwWall *wall)
+{
+  CwBox box = cw_region_box (wall->outline);
+
+  return cw_control_grid (wall->limits,
+                          cw_length_in_m (cw_box_width (&box)),
+                          cw_length_in_m (cw_box_height (&box)));
+}
+
+CwLength
+cw_control_joint_at (CwLength low, CwLength high, double index, double n)
+{
+  return low + (CwLength) llround ((double) (high - low) * index / n);
 }
 
 static void
@@ -83,7 +97,7 @@ add_lines (GArray *lines, const CwRegion *net, CwAxis axis, CwLength low,
 {
   for (double i = 1; i < n; i++)
     {
-      CwLength at = low + (CwLength) llround ((double) (high - low) * i / n);
+      CwLength at = cw_control_joint_at (low, high, i, n);
       g_autoptr (GArray) spans = cw_region_spans (net, axis, at);
 
       for (guint j = 0; j + 1 < spans->len; j += 2)
@@ -92,21 +106,12 @@ add_lines (GArray *lines, const CwRegion *net, CwAxis axis, CwLength low,
     }
 }
 
-static Grid
-grid_of_wall (const CwWall *wall)
-{
-  CwBox box = cw_region_box (wall->outline);
-
-  return least_grid ((double) cw_box_width (&box) / CW_NM_PER_FOOT,
-                     (double) cw_box_height (&box) / CW_NM_PER_FOOT);
-}
-
 GArray *
 cw_estimate_control_joint_lines (const CwWall *wall)
 {
   GArray *lines = g_array_new (FALSE, FALSE, sizeof (CwJoint));
   CwBox box = cw_region_box (wall->outline);
-  Grid grid = grid_of_wall (wall);
+  CwControlGrid grid = cw_control_grid_of (wall);
 
   add_lines (lines, wall->net, CW_AXIS_X, box.left, box.right,
              grid.n_columns);
@@ -133,7 +138,7 @@ lines_length (const GArray *lines, gboolean level)
 void
 cw_estimate_control_joints (CwWallEstimate *estimate)
 {
-  Grid grid = grid_of_wall (estimate->wall);
+  CwControlGrid grid = cw_control_grid_of (estimate->wall);
   g_autoptr (GArray) lines
       = cw_estimate_control_joint_lines (estimate->wall);
   double upright = lines_length (lines, FALSE);

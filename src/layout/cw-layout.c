@@ -3,7 +3,6 @@
 
 #include "cw-bond.h"
 #include "cw-classify.h"
-#include "cw-i18n.h"
 #include "cw-joints.h"
 #include "cw-pieces.h"
 #include "cw-studs.h"
@@ -279,31 +278,4 @@ cw_layout_unref (CwLayout *layout)
   g_array_unref (layout->studs);
   g_array_unref (layout->troubles);
   g_free (layout);
-}
-
-const char *
-cw_trouble_text (CwTroubleKind kind)
-{
-  switch (kind)
-    {
-    case CW_TROUBLE_NO_PANEL:
-      return N_("The panel has no size. Give its length and height in the "
-                "buildup.");
-    case CW_TROUBLE_TOO_MANY:
-      return N_("The panel is so small that the wall would take more than "
-                "200 000. Check its size in the buildup.");
-    case CW_TROUBLE_LEAST_PIECE:
-      return N_("A piece is narrower than the least piece. Move the offset or "
-                "the base, or choose another bond.");
-    case CW_TROUBLE_LEAST_STAGGER:
-      return N_("A head joint is too near one of the course before. Change "
-                "the stagger.");
-    case CW_TROUBLE_OFF_STUD:
-      return N_("A head joint stands off the studs. Add a stud there or move "
-                "the offset.");
-    case CW_TROUBLE_AT_CORNER:
-      return N_("A head joint meets the corner of an opening, where the coat "
-                "is likely to crack. Move the offset.");
-    }
-  g_assert_not_reached ();
 }

@@ -85,9 +85,6 @@ typedef struct
   guint course;             /* from 1; 0 for the whole wall */
 } CwLayoutTrouble;
 
-/* N_() a sentence: why the rule could not be kept and what to change. */
-const char *cw_trouble_text (CwTroubleKind kind);
-
 typedef struct
 {
   gatomicrefcount count;

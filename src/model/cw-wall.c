@@ -23,6 +23,7 @@ wall_alloc (const CwProject *project, const CwElevation *elevation)
   wall->elevation = cw_node_ref (elevation);
   wall->buildup = buildup ? cw_node_ref (buildup) : NULL;
   wall->measure = cw_node_ref (project->measure);
+  wall->limits = cw_node_ref (project->limits);
   wall->marks = cw_list_ref (project->marks);
   wall->openings = g_array_new (FALSE, FALSE, sizeof (CwWallOpening));
   g_array_set_clear_func (wall->openings, clear_opening);
@@ -182,6 +183,7 @@ cw_wall_with_buildup (const CwWall *wall, const CwBuildup *buildup)
   cw_node_ref (other->elevation);
   other->buildup = cw_node_ref (buildup);
   cw_node_ref (other->measure);
+  cw_node_ref (other->limits);
   cw_list_ref (other->marks);
   if (other->outline)
     cw_region_ref (other->outline);
@@ -208,6 +210,7 @@ wall_free (CwWall *wall)
   cw_region_unref (wall->net);
   cw_list_unref (wall->marks);
   cw_node_unref ((CwMeasure *) wall->measure);
+  cw_node_unref ((CwLimits *) wall->limits);
   if (wall->buildup)
     cw_node_unref ((CwBuildup *) wall->buildup);
   cw_node_unref ((CwElevation *) wall->elevation);
@@ -245,6 +248,7 @@ cw_wall_renew (const CwWall *former, const CwProject *project,
 {
   if (former && former->elevation == elevation
       && (const CwNode *) former->measure == project->measure
+      && (const CwNode *) former->limits == project->limits
       && former->buildup == cw_project_buildup (project, elevation->buildup)
       && marks_unchanged (former, project))
     return cw_wall_ref (former);
@@ -267,5 +271,6 @@ cw_wall_same (const CwWall *a, const CwWall *b)
 {
   return a == b
          || (a->elevation == b->elevation && a->buildup == b->buildup
-             && a->measure == b->measure && same_marks (a, b));
+             && a->measure == b->measure && a->limits == b->limits
+             && same_marks (a, b));
 }

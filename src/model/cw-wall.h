@@ -25,6 +25,7 @@ typedef struct
   const CwElevation *elevation;
   const CwBuildup *buildup;   /* NULL when the elevation names none */
   const CwMeasure *measure;
+  const CwLimits *limits;
   CwList *marks;              /* the project's, when the wall was made */
   CwRegion *outline;          /* NULL when there is none or it is invalid */
   GArray *openings;           /* CwWallOpening */
@@ -53,8 +54,8 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwWall, cw_wall_unref)
  * @former: (nullable): the wall as it was
  *
  * A new reference to @former when it was made from the same elevation,
- * buildup, marks and measuring rule as @project has now, by pointer, at the
- * cost of a few comparisons; else a new wall. (transfer full)
+ * buildup, marks, measuring rule and limits as @project has now, by pointer, at
+ * the cost of a few comparisons; else a new wall. (transfer full)
  */
 CwWall *cw_wall_renew (const CwWall *former, const CwProject *project,
                        const CwElevation *elevation);
@@ -63,8 +64,8 @@ CwWall *cw_wall_renew (const CwWall *former, const CwProject *project,
  * (transfer full) */
 CwWall *cw_wall_with_buildup (const CwWall *wall, const CwBuildup *buildup);
 
-/* TRUE when both were made from the same elevation, buildup, marks and
- * measuring rule (by pointer), so that whatever was worked out for one holds
+/* TRUE when both were made from the same elevation, buildup, marks,
+ * measuring rule and limits (by pointer), so that whatever was worked out for one holds
  * for the other. */
 gboolean cw_wall_same (const CwWall *a, const CwWall *b);
 

@@ -1,129 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Words that go with the figures: what they cover, where a rule could not be
- * kept, and what to take care of.
+ * Words that go with the figures: what they cover, and what to take care of.
  */
-#include <string.h>
-
-#include "cw-checks.h"
 #include "cw-i18n.h"
 #include "cw-takeoff-papers.h"
-
-static void
-add_heading (const CwPapers *papers, const char *text)
-{
-  cw_page_add_space (papers->pages, 1.5);
-  cw_page_add_heading (papers->pages, CW_TYPE_SUBHEADING, text, 30);
-}
-
-/* The courses of @kind as "2, 3, 7"; NULL when there is no such trouble. */
-static char *
-trouble_courses (const CwLayout *layout, CwTroubleKind kind, guint *n)
-{
-  g_autoptr (GString) courses = g_string_new (NULL);
-  guint last = 0;
-  *n = 0;
-  for (guint i = 0; i < layout->troubles->len; i++)
-    {
-      const CwLayoutTrouble *trouble
-          = &g_array_index (layout->troubles, CwLayoutTrouble, i);
-      if (trouble->kind != kind)
-        continue;
-      ++*n;
-      if (trouble->course == last)
-        continue;
-      last = trouble->course;
-      g_string_append_printf (courses, "%s%u", courses->len ? ", " : "", last);
-    }
-  return *n ? g_strdup (courses->str) : NULL;
-}
-
-static void
-add_trouble (const CwPapers *papers, const CwWallTakeoff *wall,
-             CwTroubleKind kind)
-{
-  guint n;
-  g_autofree char *courses = trouble_courses (wall->layout, kind, &n);
-  if (!courses)
-    return;
-  const char *name = cw_papers_name (wall->wall->elevation);
-  g_autofree char *text
-      = *courses ? g_strdup_printf (
-            g_dngettext (GETTEXT_PACKAGE, "%s, course %s: %s (%u place)",
-                         "%s, courses %s: %s (%u places)", n),
-            name, courses, _(cw_trouble_text (kind)), n)
-                 : g_strdup_printf ("%s: %s", name,
-                                    _(cw_trouble_text (kind)));
-  cw_page_add_item (papers->pages, "!", text);
-}
-
-static void
-add_lack (const CwPapers *papers, const CwElevation *elevation,
-          const char *sentence)
-{
-  g_autofree char *text = g_strdup_printf (
-      "%s: %s", cw_papers_name (elevation), sentence);
-  cw_page_add_item (papers->pages, "!", text);
-}
-
-static gboolean
-has_warnings (const CwWallTakeoff *wall)
-{
-  return !wall->wall->outline || !wall->wall->buildup
-         || wall->layout->troubles->len > 0;
-}
-
-static void
-add_wall_warnings (const CwPapers *papers, const CwWallTakeoff *wall)
-{
-  if (!wall->wall->outline)
-    add_lack (papers, wall->wall->elevation,
-              _("there is no outline, or it is not a valid one. Nothing of "
-                "this elevation is counted."));
-  else if (!wall->wall->buildup)
-    add_lack (papers, wall->wall->elevation,
-              _("no buildup is chosen. No panels and layers are counted."));
-  for (guint kind = 0; kind <= CW_TROUBLE_AT_CORNER; kind++)
-    add_trouble (papers, wall, kind);
-}
-
-/* What concerns no one elevation, such as a sheet without a scale. Returns:
- * how many there are */
-static guint
-add_project_warnings (const CwPapers *papers)
-{
-  guint n = 0;
-  g_autoptr (GPtrArray) checks = cw_checks_find (papers->takeoff);
-  for (guint i = 0; i < checks->len; i++)
-    {
-      const CwCheck *check = checks->pdata[i];
-      if (check->elevation_id)
-        continue;
-      cw_page_add_item (papers->pages, "!", check->text);
-      n++;
-    }
-  return n;
-}
-
-void
-cw_papers_add_warnings (const CwPapers *papers)
-{
-  const GPtrArray *walls = papers->takeoff->walls;
-  gboolean any = FALSE;
-  for (guint i = 0; i < walls->len; i++)
-    any = any || has_warnings (walls->pdata[i]);
-  add_heading (papers, _("To be looked at"));
-  const guint n = add_project_warnings (papers);
-  if (walls->len == 0)
-    cw_page_add_text (papers->pages, CW_TYPE_BODY,
-                      _("The project has no elevation yet."));
-  else if (!any && n == 0)
-    cw_page_add_text (papers->pages, CW_TYPE_BODY,
-                      _("The setting out keeps all of its rules on every "
-                        "elevation."));
-  for (guint i = 0; any && i < walls->len; i++)
-    add_wall_warnings (papers, walls->pdata[i]);
-}
 
 /* A layer that the buildup leaves out is not in the quantities. */
 static void
@@ -198,7 +78,7 @@ void
 cw_papers_add_cover (const CwPapers *papers)
 {
   const CwProject *project = papers->takeoff->project;
-  add_heading (papers, _("What the figures cover"));
+  cw_papers_add_note_heading (papers, _("What the figures cover"));
   cw_page_add_item (papers->pages, "+",
                     _("The panels and layers of the buildups on the walls "
                       "drawn, as measured from the plans and as typed."));
@@ -277,7 +157,7 @@ cw_papers_add_cautions (const CwPapers *papers)
         "the latest plans. An estimate holds for the sizes, waste and rules "
         "stated in it."),
   };
-  add_heading (papers, _("Take care"));
+  cw_papers_add_note_heading (papers, _("Take care"));
   add_lifting (papers);
   for (guint i = 0; i < G_N_ELEMENTS (cautions); i++)
     cw_page_add_item (papers->pages, "•", _(cautions[i]));

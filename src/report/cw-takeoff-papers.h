@@ -26,6 +26,7 @@ void cw_papers_add_elevation (const CwPapers *papers,
                               const CwWallTakeoff *wall);
 
 /* Parts of the summary. */
+void cw_papers_add_note_heading (const CwPapers *papers, const char *text);
 void cw_papers_add_warnings (const CwPapers *papers);
 void cw_papers_add_cover (const CwPapers *papers);
 void cw_papers_add_cautions (const CwPapers *papers);

@@ -1,15 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * What the window says that no widget works out: ruler marks, scales,
- * amounts, checks.
+ * amounts.
  */
 #include <math.h>
 
 #include "cw-amount-text.h"
 #include "cw-case-table.h"
-#include "cw-checks.h"
-#include "cw-edit.h"
-#include "cw-edits.h"
 #include "cw-ruler-steps.h"
 #include "cw-scale-text.h"
 
@@ -84,64 +81,6 @@ orders_in_words (void)
   g_assert_null (cw_amount_order_text (&style, &area));
 }
 
-static CwProject *
-rectangle_wall (int width, int height)
-{
-  g_autoptr (CwProject) empty = cw_project_new_default (CW_UNITS_METRIC);
-  g_autofree char *id = NULL;
-  CwPoint shift;
-  CwCorner corners[4] = { { .at = { 0, 0 } },
-                          { .at = { CW_MM (width), 0 } },
-                          { .at = { CW_MM (width), CW_MM (height) } },
-                          { .at = { 0, CW_MM (height) } } };
-  return cw_edit_draw_outline (empty, NULL, corners, 4, &id, &shift);
-}
-
-static GPtrArray *
-checks_of (const CwProject *project)
-{
-  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
-  return cw_checks_find (takeoff);
-}
-
-static void
-nothing_to_look_at (void)
-{
-  g_autoptr (CwProject) project = rectangle_wall (4800, 2400);
-  g_autoptr (GPtrArray) checks = checks_of (project);
-  g_assert_cmpuint (checks->len, ==, 0);
-}
-
-static void
-wall_without_buildup_is_told (void)
-{
-  g_autoptr (CwProject) project = rectangle_wall (4800, 2400);
-  const CwNode *wall = cw_list_at (project->elevations, 0);
-  int buildup = cw_node_type_field (wall->type, "buildup");
-  g_autoptr (CwNode) bare = cw_node_with_text (wall, (guint) buildup, "");
-  g_autoptr (CwProject) next = cw_edit_replace (project, wall, bare);
-  g_autoptr (GPtrArray) checks = checks_of (next);
-  g_assert_cmpuint (checks->len, ==, 1);
-  g_assert_cmpstr (((CwCheck *) checks->pdata[0])->elevation_id, ==,
-                   cw_node_id (wall));
-}
-
-static void
-sheet_without_scale_is_told (void)
-{
-  g_autoptr (CwProject) project = rectangle_wall (4800, 2400);
-  g_autofree char *id = NULL;
-  CwSheetEntry entry = { "A1", "a.pdf", NULL, 1 };
-  g_autoptr (CwProject) flat = cw_edit_add_sheet (project, &entry, &id);
-  g_autoptr (CwProject) scaled
-      = cw_edit_set_scale (flat, cw_project_sheet (flat, id), 16.9);
-  g_autoptr (GPtrArray) before = checks_of (flat);
-  g_autoptr (GPtrArray) after = checks_of (scaled);
-  g_assert_cmpuint (before->len, ==, 1);
-  g_assert_null (((CwCheck *) before->pdata[0])->elevation_id);
-  g_assert_cmpuint (after->len, ==, 0);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -152,10 +91,5 @@ main (int argc, char **argv)
   g_test_add_func ("/scale/in-words", scales_in_words);
   g_test_add_func ("/amount/in-units", amounts_in_units);
   g_test_add_func ("/amount/orders-in-words", orders_in_words);
-  g_test_add_func ("/checks/nothing-to-look-at", nothing_to_look_at);
-  g_test_add_func ("/checks/wall-without-buildup-is-told",
-                   wall_without_buildup_is_told);
-  g_test_add_func ("/checks/sheet-without-scale-is-told",
-                   sheet_without_scale_is_told);
   return g_test_run ();
 }

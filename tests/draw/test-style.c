@@ -96,6 +96,7 @@ static const guint grounds[CW_N_STYLES] = {
   [CW_STYLE_DRAFT] = ON_WALL,
   [CW_STYLE_LIT] = ON_WALL,
   [CW_STYLE_TROUBLE] = ON_WALL,
+  [CW_STYLE_TROUBLE_LETTER] = ON_WALL,
 };
 
 static void

@@ -259,6 +259,9 @@ put_value (CwNode *node, const char *name, const char *value)
     case CW_FIELD_COUNT:
       number = g_ascii_strtoll (value, NULL, 10);
       break;
+    case CW_FIELD_TEXT:
+      cw_node_put_text (node, name, value);
+      return;
     default:
       put_choice (node, name, value);
       return;
@@ -313,6 +316,18 @@ apply_setting (CwNode *parent, const char *setting)
   set_child (parent, slot, child);
 }
 
+static gboolean
+is_of_project (const char *setting)
+{
+  static const char *const elements[]
+      = { "measure.", "limits.", "lifting.", "wind." };
+
+  for (guint i = 0; i < G_N_ELEMENTS (elements); i++)
+    if (g_str_has_prefix (setting, elements[i]))
+      return TRUE;
+  return FALSE;
+}
+
 static void
 apply_settings (CwNode *project, CwNode *buildup, const char *settings)
 {
@@ -320,9 +335,7 @@ apply_settings (CwNode *project, CwNode *buildup, const char *settings)
 
   for (guint i = 0; words[i]; i++)
     if (*words[i])
-      apply_setting (g_str_has_prefix (words[i], "measure.") ? project
-                                                             : buildup,
-                     words[i]);
+      apply_setting (is_of_project (words[i]) ? project : buildup, words[i]);
 }
 
 CwProject *

@@ -1,0 +1,99 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Where checks point, on the board.
+ */
+#include "cw-board-private.h"
+
+void
+cw_board_set_checks (CwBoard *self, GPtrArray *checks)
+{
+  g_return_if_fail (CW_IS_BOARD (self));
+
+  if (self->checks == checks)
+    return;
+  g_clear_pointer (&self->checks, g_ptr_array_unref);
+  self->checks = checks ? g_ptr_array_ref (checks) : NULL;
+  cw_board_spoil (self, 1 << CW_BOARD_CHECKS);
+}
+
+CwDisplayList *
+cw_board_draw_checks (CwBoard *self)
+{
+  return self->checks && self->elevation_id
+                 && (self->layers & CW_LAYER_CHECKS)
+             ? cw_check_drawing (self->checks, self->elevation_id)
+             : NULL;
+}
+
+CwDisplayList *
+cw_board_draw_lit_check (CwBoard *self)
+{
+  return self->lit_places
+                 && g_strcmp0 (self->lit_elevation, self->elevation_id) == 0
+             ? cw_check_drawing_lit (self->lit_places)
+             : NULL;
+}
+
+void
+cw_board_drop_checks (CwBoard *self)
+{
+  g_clear_pointer (&self->checks, g_ptr_array_unref);
+  g_clear_pointer (&self->lit_places, g_array_unref);
+  g_clear_pointer (&self->lit_elevation, g_free);
+}
+
+static CwBox
+box_of (const GArray *places)
+{
+  CwBox box = g_array_index (places, CwBox, 0);
+
+  for (guint i = 1; i < places->len; i++)
+    {
+      const CwBox *place = &g_array_index (places, CwBox, i);
+
+      box = (CwBox) { MIN (box.left, place->left),
+                      MIN (box.bottom, place->bottom),
+                      MAX (box.right, place->right),
+                      MAX (box.top, place->top) };
+    }
+  return box;
+}
+
+static gboolean
+is_lit (CwBoard *self, const CwCheck *check)
+{
+  return self->lit_places && self->lit_places->len == check->places->len
+         && g_strcmp0 (self->lit_elevation, check->elevation_id) == 0
+         && memcmp (self->lit_places->data, check->places->data,
+                    check->places->len * sizeof (CwBox)) == 0;
+}
+
+static void
+light_places (CwBoard *self, const CwCheck *check)
+{
+  const CwBox box = box_of (check->places);
+
+  if (is_lit (self, check))
+    return;
+  g_clear_pointer (&self->lit_places, g_array_unref);
+  g_free (self->lit_elevation);
+  self->lit_places = g_array_ref (check->places);
+  self->lit_elevation = g_strdup (check->elevation_id);
+  if (g_strcmp0 (self->lit_elevation, self->elevation_id) == 0)
+    cw_board_show_box (self, &box);
+}
+
+void
+cw_board_light_check (CwBoard *self, const CwCheck *check)
+{
+  g_return_if_fail (CW_IS_BOARD (self));
+
+  if (check && check->elevation_id && check->places->len > 0)
+    light_places (self, check);
+  else
+    {
+      g_clear_pointer (&self->lit_places, g_array_unref);
+      g_clear_pointer (&self->lit_elevation, g_free);
+    }
+  cw_board_spoil (self, 1 << CW_BOARD_LIT);
+}

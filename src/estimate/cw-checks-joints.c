@@ -1,0 +1,51 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Walls that are larger than a field between control joints may be.
+ */
+#include "cw-checks-private.h"
+#include "cw-control-joints.h"
+
+static void
+add_joints (CwCheck *check, const CwBox *box, const CwControlGrid *grid)
+{
+  for (double i = 1; i < grid->n_columns; i++)
+    {
+      const CwLength x
+          = cw_control_joint_at (box->left, box->right, i, grid->n_columns);
+      cw_check_add_place (check, (CwBox) { x, box->bottom, x, box->top });
+    }
+  for (double i = 1; i < grid->n_rows; i++)
+    {
+      const CwLength y
+          = cw_control_joint_at (box->bottom, box->top, i, grid->n_rows);
+      cw_check_add_place (check, (CwBox) { box->left, y, box->right, y });
+    }
+}
+
+void
+cw_check_control_joints (CwChecking *checking)
+{
+  const CwWall *wall = checking->wall->wall;
+  const CwLimits *limits = wall->limits;
+  const CwBox box = cw_region_box (wall->outline);
+  const CwControlGrid grid = cw_control_grid_of (wall);
+
+  if (!wall->buildup || grid.n_columns * grid.n_rows < 1.5)
+    return;
+  g_autofree char *width = cw_check_length (checking, cw_box_width (&box));
+  g_autofree char *height = cw_check_length (checking, cw_box_height (&box));
+  g_autofree char *area = cw_check_amount (
+      checking, cw_decimal_to_double (limits->control_area), "m²");
+  g_autofree char *side = cw_check_length (checking, limits->control_side);
+  g_autofree char *ratio = cw_text_style_number (
+      checking->style, cw_decimal_to_double (limits->control_ratio), 1);
+  CwCheck *check = cw_check_add (
+      checking, "control-joints", NULL,
+      g_strdup_printf (
+          _ ("%s × %s is one field; at most %s, %s either way and %s : 1 are "
+            "the limits set. %.0f by %.0f equal fields would keep them."),
+          width, height, area, side, ratio, grid.n_columns, grid.n_rows));
+  cw_check_add_figure (check, cw_length_in_m (cw_box_width (&box)));
+  cw_check_add_figure (check, cw_length_in_m (cw_box_height (&box)));
+  add_joints (check, &box, &grid);
+}
