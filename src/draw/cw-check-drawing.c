@@ -23,12 +23,14 @@ draw_place (CwDisplayList *list, CwStyle style, const char *id, CwBox box)
     cw_display_list_add_box (list, style, id, &box);
 }
 
-/* A letter beside the place, so that it hides no name or number. */
+/* A letter at a corner of the first place, so that it hides no name or
+ * number, and that place in dashes. */
 static void
-draw_letter (CwDisplayList *list, const CwCheck *check, guint index)
+draw_sign (CwDisplayList *list, const CwCheck *check, guint index)
 {
   const CwBox *box = &g_array_index (check->places, CwBox, 0);
 
+  draw_place (list, CW_STYLE_TROUBLE, check->type->code, *box);
   cw_display_list_add_text (
       list, CW_STYLE_TROUBLE_LETTER, check->type->code,
       (double) box->left / CW_NM_PER_MM + LETTER_STEP * index,
@@ -72,7 +74,7 @@ cw_check_drawing (const GPtrArray *checks, const char *elevation_id)
         if (is_shown (checks->pdata[j], elevation_id)
             && starts_where (checks->pdata[j], check))
           n_before++;
-      draw_letter (list, check, n_before);
+      draw_sign (list, check, n_before);
     }
   return list;
 }

@@ -4,21 +4,18 @@
  */
 #include "cw-checks-private.h"
 #include "cw-control-joints.h"
+#include "cw-estimate-private.h"
 
 static void
-add_joints (CwCheck *check, const CwBox *box, const CwControlGrid *grid)
+add_joints (CwCheck *check, const CwWall *wall)
 {
-  for (double i = 1; i < grid->n_columns; i++)
+  g_autoptr (GArray) lines = cw_estimate_control_joint_lines (wall);
+
+  for (guint i = 0; i < lines->len; i++)
     {
-      const CwLength x
-          = cw_control_joint_at (box->left, box->right, i, grid->n_columns);
-      cw_check_add_place (check, (CwBox) { x, box->bottom, x, box->top });
-    }
-  for (double i = 1; i < grid->n_rows; i++)
-    {
-      const CwLength y
-          = cw_control_joint_at (box->bottom, box->top, i, grid->n_rows);
-      cw_check_add_place (check, (CwBox) { box->left, y, box->right, y });
+      const CwJoint *line = &g_array_index (lines, CwJoint, i);
+      cw_check_add_place (check, (CwBox) { line->from.x, line->from.y,
+                                           line->to.x, line->to.y });
     }
 }
 
@@ -47,5 +44,5 @@ cw_check_control_joints (CwChecking *checking)
           width, height, area, side, ratio, grid.n_columns, grid.n_rows));
   cw_check_add_figure (check, cw_length_in_m (cw_box_width (&box)));
   cw_check_add_figure (check, cw_length_in_m (cw_box_height (&box)));
-  add_joints (check, &box, &grid);
+  add_joints (check, wall);
 }

@@ -23,8 +23,4 @@ CwControlGrid cw_control_grid (const CwLimits *limits, double width,
 /* Of the wall's bounding box; one field when the wall keeps the limits. */
 CwControlGrid cw_control_grid_of (const CwWall *wall);
 
-/* The joint @index, from 1, of @n equal parts between @low and @high. */
-CwLength cw_control_joint_at (CwLength low, CwLength high, double index,
-                              double n);
-
 G_END_DECLS

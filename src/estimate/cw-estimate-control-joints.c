@@ -74,12 +74,6 @@ cw_control_grid_of (const CwWall *wall)
                           cw_length_in_m (cw_box_height (&box)));
 }
 
-CwLength
-cw_control_joint_at (CwLength low, CwLength high, double index, double n)
-{
-  return low + (CwLength) llround ((double) (high - low) * index / n);
-}
-
 static void
 add_span (GArray *lines, CwAxis axis, CwLength at, CwLength low, CwLength high)
 {
@@ -97,7 +91,7 @@ add_lines (GArray *lines, const CwRegion *net, CwAxis axis, CwLength low,
 {
   for (double i = 1; i < n; i++)
     {
-      CwLength at = cw_control_joint_at (low, high, i, n);
+      CwLength at = low + (CwLength) llround ((double) (high - low) * i / n);
       g_autoptr (GArray) spans = cw_region_spans (net, axis, at);
 
       for (guint j = 0; j + 1 < spans->len; j += 2)
