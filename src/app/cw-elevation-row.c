@@ -35,7 +35,7 @@ area_text (const CwElevation *elevation, const CwTakeoff *takeoff,
   if (!net)
     return g_strdup ("…");
   g_autofree char *one
-      = cw_amount_text_with_unit (style, net->amount, net->type->unit);
+      = cw_amount_text_with_unit (style, net->amount, net->unit);
   if (elevation->count == 1)
     return g_steal_pointer (&one);
   /* Translators: how many such walls, and the net area of one. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-inspector.h"
 
+#include "cw-bid-edits.h"
 #include "cw-edits.h"
 #include "cw-field-group.h"
 #include "cw-i18n.h"
@@ -12,6 +13,7 @@ typedef enum
   FOLD_BUILDUP,
   FOLD_MARKS,
   FOLD_PROJECT,
+  FOLD_BID,
   N_FOLDS,
 } Fold;
 
@@ -218,11 +220,118 @@ add_project (CwInspector *inspector, GtkWidget *box)
               cw_node_path_down (root, CW_PROJECT_WIND, -1));
 }
 
+/* A list of the project that grows and shrinks, in words. */
+typedef struct
+{
+  guint slot;
+  const char *add, *tip, *added, *remove, *removed;   /* N_() */
+} GrowingList;
+
+static const GrowingList growing_lists[] = {
+  { CW_PROJECT_EQUIPMENT, N_ ("New equipment"),
+    N_ ("What is hired or used up, once or by the day"),
+    N_ ("Add equipment"), N_ ("Remove this equipment"),
+    N_ ("Remove equipment") },
+  { CW_PROJECT_OWN_LINES, N_ ("New line"),
+    N_ ("A line of your own, for the project or by a quantity"),
+    N_ ("Add an own line"), N_ ("Remove this line"),
+    N_ ("Remove an own line") },
+  { CW_PROJECT_ALTERNATES, N_ ("New alternate"),
+    N_ ("Another buildup, priced beside the bid"), N_ ("Add an alternate"),
+    N_ ("Remove this alternate"), N_ ("Remove an alternate") },
+};
+
+static const GrowingList *
+growing_list_of (GtkWidget *button)
+{
+  return g_object_get_data (G_OBJECT (button), "list");
+}
+
+static void
+add_clicked (GtkWidget *button, CwInspector *inspector)
+{
+  const GrowingList *list = growing_list_of (button);
+  g_autoptr (CwProject) next
+      = cw_edit_add_to_list (project_of (inspector), list->slot);
+  cw_document_edit (cw_job_document (inspector->job), next, _(list->added),
+                    NULL);
+}
+
+static void
+remove_clicked (GtkWidget *button, CwInspector *inspector)
+{
+  const GrowingList *list = growing_list_of (button);
+  gsize index = GPOINTER_TO_SIZE (g_object_get_data (G_OBJECT (button),
+                                                     "index"));
+  g_autoptr (CwProject) next = cw_edit_remove_from_list (
+      project_of (inspector), list->slot, index);
+  cw_document_edit (cw_job_document (inspector->job), next,
+                    _(list->removed), NULL);
+}
+
+static GtkWidget *
+add_list_button (CwInspector *inspector, GtkWidget *box,
+                 const GrowingList *list, const char *label,
+                 GCallback clicked)
+{
+  GtkWidget *button = gtk_button_new_with_label (label);
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_add_css_class (button, "cw-framed");
+  g_object_set_data (G_OBJECT (button), "list", (gpointer) list);
+  g_signal_connect_object (button, "clicked", clicked, inspector, 0);
+  gtk_box_append (GTK_BOX (box), button);
+  return button;
+}
+
+static void
+add_growing_list (CwInspector *inspector, GtkWidget *box,
+                  const CwNodePath *root, const GrowingList *list)
+{
+  const CwList *nodes
+      = cw_node_list (&project_of (inspector)->node, list->slot);
+  for (gsize i = 0; i < cw_list_length (nodes); i++)
+    {
+      const CwNode *node = cw_list_at (nodes, i);
+      add_single (inspector, box, _(node->type->label),
+                  cw_node_path_down (root, list->slot, (int) i));
+      GtkWidget *button
+          = add_list_button (inspector, box, list, _(list->remove),
+                             G_CALLBACK (remove_clicked));
+      g_object_set_data (G_OBJECT (button), "index", GSIZE_TO_POINTER (i));
+    }
+  GtkWidget *button = add_list_button (inspector, box, list, _(list->add),
+                                       G_CALLBACK (add_clicked));
+  gtk_widget_set_tooltip_text (button, _(list->tip));
+}
+
+static void
+add_bid (CwInspector *inspector, GtkWidget *box)
+{
+  g_autoptr (CwNodePath) root = cw_node_path_new (NULL);
+  add_single (inspector, box, NULL,
+              cw_node_path_down (root, CW_PROJECT_BID, -1));
+  add_single (inspector, box, _("Truck"),
+              cw_node_path_down (root, CW_PROJECT_TRUCK, -1));
+  for (guint i = 0; i < G_N_ELEMENTS (growing_lists); i++)
+    add_growing_list (inspector, box, root, &growing_lists[i]);
+}
+
+static void
+append_growing_lists (GString *shape, const CwProject *project)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (growing_lists); i++)
+    g_string_append_printf (
+        shape, " %d",
+        (int) cw_list_length (
+            cw_node_list (&project->node, growing_lists[i].slot)));
+}
+
 static void (*const fold_fillers[N_FOLDS]) (CwInspector *, GtkWidget *) = {
   [FOLD_SIDES] = add_sides,
   [FOLD_BUILDUP] = add_buildup,
   [FOLD_MARKS] = add_marks,
   [FOLD_PROJECT] = add_project,
+  [FOLD_BID] = add_bid,
 };
 
 static void
@@ -266,6 +375,7 @@ show_elevation (CwInspector *inspector)
     }
   add_fold (inspector, FOLD_MARKS, _("Marks"));
   add_fold (inspector, FOLD_PROJECT, _("Project"));
+  add_fold (inspector, FOLD_BID, _("Bid"));
 }
 
 /* What is selected and still there; the elevation itself counts as nothing
@@ -348,6 +458,7 @@ shape_now (CwInspector *inspector, const GPtrArray *paths)
     append_layers (shape, cw_project_buildup (project, elevation->buildup));
   g_string_append_printf (shape, " %d %d", (int) project->units,
                           (int) cw_list_length (project->marks));
+  append_growing_lists (shape, project);
   return g_string_free (shape, FALSE);
 }
 

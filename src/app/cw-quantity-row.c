@@ -14,6 +14,7 @@ struct _CwQuantityRow
 {
   GtkListBoxRow parent;
   const CwQuantityType *type;
+  const char *amount_unit;  /* static, or a currency's code */
   GtkWidget *name, *change, *figure, *unit, *order, *note;
   double amount;
   char *steps;
@@ -56,7 +57,7 @@ static void
 tell (CwQuantityRow *row, double difference, const CwTextStyle *style)
 {
   g_autofree char *number = cw_amount_text (style, fabs (difference),
-                                            row->type->unit, NULL);
+                                            row->amount_unit, NULL);
   g_autofree char *text
       = g_strconcat (difference < 0 ? "−" : "+", number, NULL);
   gtk_label_set_text (GTK_LABEL (row->change), text);
@@ -111,9 +112,10 @@ cw_quantity_row_show (CwQuantityRow *row, const CwQuantity *quantity,
 {
   g_return_if_fail (CW_IS_QUANTITY_ROW (row));
   const char *unit;
+  row->amount_unit = quantity->unit;
   g_autofree char *name = name_of (quantity);
   g_autofree char *figure = cw_amount_text (style, quantity->amount,
-                                            row->type->unit, &unit);
+                                            quantity->unit, &unit);
   gboolean differs = g_strcmp0 (figure, cw_quantity_row_figure (row)) != 0;
   gtk_label_set_text (GTK_LABEL (row->name), name);
   gtk_label_set_text (GTK_LABEL (row->figure), figure);

@@ -190,7 +190,8 @@ n_rolls (double strips, const CwBarrier *barrier)
 }
 
 static void
-order_rolls (CwQuantity *quantity, const CwProduct *product)
+order_rolls (CwProjectEstimate *estimate, CwQuantity *quantity,
+             const CwProduct *product)
 {
   const CwBarrier *barrier = (const CwBarrier *) product->layer;
   double n = n_rolls (product->need, barrier);
@@ -202,6 +203,7 @@ order_rolls (CwQuantity *quantity, const CwProduct *product)
                     { product->need, "m" },
                     { cw_estimate_mm (barrier->roll_length), "mm" },
                     { cw_estimate_mm (barrier->end_lap), "mm" }, { n, "" });
+  cw_estimate_buy (estimate, quantity, product->layer, "price", n);
 }
 
 void
@@ -220,10 +222,10 @@ cw_estimate_barrier_packages (CwProjectEstimate *estimate)
         continue;
       if (quantity == NULL)
         quantity = cw_quantity_add (estimate->quantities, "barrier.rolls", 0);
-      order_rolls (quantity, product);
+      quantity->order_unit = N_ ("roll");
+      order_rolls (estimate, quantity, product);
     }
   if (quantity == NULL)
     return;
   quantity->order_amount = quantity->amount;
-  quantity->order_unit = N_ ("roll");
 }

@@ -7,13 +7,16 @@
 void
 cw_estimate_beads (CwWallEstimate *estimate)
 {
-  const CwWallFigures *figures = estimate->figures;
+  CwWallFigures *figures = estimate->figures;
   double corners = figures->edges[CW_EDGE_OUTSIDE_CORNER];
   double base = cw_region_length_of (estimate->wall->net, CW_EDGE_BASE);
 
+  figures->beads[CW_BEAD_CORNER] = corners + figures->jamb + figures->sill;
+  figures->beads[CW_BEAD_STARTER] = base;
+  figures->beads[CW_BEAD_DRIP] = figures->head;
   cw_quantity_step (
       cw_quantity_add (estimate->quantities, "bead.corner",
-                       corners + figures->jamb + figures->sill),
+                       figures->beads[CW_BEAD_CORNER]),
       N_ ("outside corners {0}, jambs {1} and sills {2}"),
       { corners, "m" }, { figures->jamb, "m" }, { figures->sill, "m" });
   cw_quantity_step (

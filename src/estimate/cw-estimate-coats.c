@@ -5,8 +5,8 @@
 #include "cw-estimate-private.h"
 
 /* Reveals count once, whether or not the measuring rule has added some. */
-static double
-coated_area (const CwWallFigures *figures)
+double
+cw_estimate_coated_area (const CwWallFigures *figures)
 {
   return figures->measured - figures->measured_reveals + figures->reveals
          + figures->bands;
@@ -16,7 +16,7 @@ static double
 add_mass (CwWallEstimate *estimate, const char *key, CwDecimal use)
 {
   const CwWallFigures *figures = estimate->figures;
-  double area = coated_area (figures);
+  double area = cw_estimate_coated_area (figures);
   double mass = area * cw_decimal_to_double (use);
 
   cw_quantity_step (cw_quantity_add (estimate->quantities, key, mass),

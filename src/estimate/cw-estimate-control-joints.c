@@ -138,6 +138,7 @@ cw_estimate_control_joints (CwWallEstimate *estimate)
   double upright = lines_length (lines, FALSE);
   double level = lines_length (lines, TRUE);
 
+  estimate->figures->beads[CW_BEAD_CONTROL_JOINT] = upright + level;
   cw_quantity_step (cw_quantity_add (estimate->quantities, "joint.control",
                                      upright + level),
                     N_ ("{0} by {1} fields need {2} upright and {3} level"),

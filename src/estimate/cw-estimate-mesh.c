@@ -41,13 +41,14 @@ add_corners (CwWallEstimate *estimate, const CwMesh *mesh)
                     { cw_estimate_mm (mesh->corner_width), "mm" },
                     { cw_estimate_mm (mesh->corner_height), "mm" },
                     { n * area, "m²" });
-  return n * area;
+  estimate->figures->mesh_corners = n;
+  return mesh->corner_box > 0 ? 0 : n * area;
 }
 
 static double
 add_edges (CwWallEstimate *estimate, const CwMesh *mesh)
 {
-  const CwWallFigures *figures = estimate->figures;
+  CwWallFigures *figures = estimate->figures;
   double openings = figures->head + figures->jamb + figures->sill;
   double length = openings + figures->stub_outs;
   double area = length * cw_length_in_m (mesh->edge);
@@ -58,7 +59,8 @@ add_edges (CwWallEstimate *estimate, const CwMesh *mesh)
                         "{3}"),
                     { openings, "m" }, { figures->stub_outs, "m" },
                     { cw_estimate_mm (mesh->edge), "mm" }, { area, "m²" });
-  return area;
+  figures->mesh_edges = length;
+  return mesh->edge_roll > 0 ? 0 : area;
 }
 
 void
@@ -90,7 +92,7 @@ cw_estimate_mesh_packages (CwProjectEstimate *estimate)
     .slot = CW_BUILDUP_MESH,
     .figure = G_STRUCT_OFFSET (CwWallFigures, mesh),
     .order_unit = N_ ("roll"),
-    .sentence = N_ ("field, corner pieces and edge strips {0}, {2} a roll: "
+    .sentence = N_ ("field, and pieces that are cut from it, {0}, {2} a roll: "
                     "{3} rolls"),
     .unit = "m²",
     .size = roll_area,

@@ -82,6 +82,7 @@ pack (CwProjectEstimate *estimate, CwQuantity *quantity,
                     { product->need, packaging->unit },
                     { cw_decimal_to_double (waste), "%" },
                     { size, packaging->unit }, { n, "" });
+  cw_estimate_buy (estimate, quantity, product->layer, "price", n);
 }
 
 void

@@ -183,6 +183,7 @@ order_panel (CwProjectEstimate *estimate, CwQuantity *order,
                     { product->need, "" }, { (double) panel->spare, "" },
                     { cw_estimate_mm (panel->length), "mm" },
                     { cw_estimate_mm (panel->height), "mm" });
+  cw_estimate_buy (estimate, order, product->layer, "price", n);
 }
 
 static void

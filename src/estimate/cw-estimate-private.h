@@ -9,6 +9,9 @@
  */
 #pragma once
 
+#include <string.h>
+
+#include "cw-cost.h"
 #include "cw-i18n.h"
 #include "cw-takeoff.h"
 
@@ -35,6 +38,20 @@ typedef struct
   double rasped;              /* sides that are rasped, not sawn */
 } CwSawFigures;
 
+/* What a crew does, by the rates of the buildup's labour. */
+typedef enum
+{
+  CW_TASK_BARRIER,
+  CW_TASK_SAWING,
+  CW_TASK_PANELS,
+  CW_TASK_JOINTS,
+  CW_TASK_BASE_COAT,
+  CW_TASK_FINISH,
+  CW_TASK_SEALANT,
+  CW_TASK_BEADS,
+  CW_N_TASKS,
+} CwTask;
+
 struct CwWallFigures
 {
   double gross, openings, unclad, net;         /* m² */
@@ -55,6 +72,9 @@ struct CwWallFigures
   double base_coat, finish;                    /* kg, without waste */
   double mesh;                                 /* m², laps in */
   double sealant;                              /* mL, without waste */
+  double beads[CW_N_BEADS];                    /* m */
+  double mesh_corners, mesh_edges;             /* pieces, m */
+  double tasks[CW_N_TASKS];                    /* m or m²; sawing without the cut plan's */
 };
 
 typedef struct
@@ -107,12 +127,19 @@ void cw_estimate_mesh (CwWallEstimate *estimate);
 void cw_estimate_sealant (CwWallEstimate *estimate);
 void cw_estimate_beads (CwWallEstimate *estimate);
 void cw_estimate_control_joints (CwWallEstimate *estimate);
+void cw_estimate_labour (CwWallEstimate *estimate);
+void cw_estimate_backer_rod (CwWallEstimate *estimate);
+void cw_estimate_mixes (CwWallEstimate *estimate);
+
+/* m² that base coat and finish cover; reveals once. */
+double cw_estimate_coated_area (const CwWallFigures *figures);
 
 /* The project's lines that are no plain sums. */
 typedef struct
 {
   const CwTakeoff *takeoff;   /* its walls are worked out */
   GPtrArray *quantities;
+  CwCost *cost;               /* its lines are added as things are ordered */
   double panel_mass, package_mass;   /* kg, of what is ordered */
   double pallets, pallet_area;
 } CwProjectEstimate;
@@ -127,6 +154,16 @@ void cw_estimate_coat_packages (CwProjectEstimate *estimate);
 void cw_estimate_mesh_packages (CwProjectEstimate *estimate);
 void cw_estimate_sealant_packages (CwProjectEstimate *estimate);
 void cw_estimate_delivery (CwProjectEstimate *estimate);
+void cw_estimate_rod_packages (CwProjectEstimate *estimate);
+void cw_estimate_bead_packages (CwProjectEstimate *estimate);
+void cw_estimate_mesh_piece_packages (CwProjectEstimate *estimate);
+void cw_estimate_project_labour (CwProjectEstimate *estimate);
+void cw_estimate_cost (CwProjectEstimate *estimate);
+
+/* A line of the order list: @n packages of @layer for @quantity, whose order
+ * unit is set, at the price that the layer's field @price says. */
+void cw_estimate_buy (CwProjectEstimate *estimate, const CwQuantity *quantity,
+                      const CwNode *layer, const char *price, double n);
 
 /* @former: (nullable): the wall as it was, whose cuts are taken over where
  * the blanks are the same. (transfer full) */

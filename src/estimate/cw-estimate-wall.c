@@ -62,15 +62,25 @@ cw_estimate_is1200_takes_reveals (const CwWall *wall, guint index)
   return !is_at_most (opening_area (wall, index), IS1200_LARGE);
 }
 
+/* Where an opening of just the limit is deducted, the limit is a hair less. */
+static double
+through_limit (const CwMeasure *measure)
+{
+  double limit = cw_decimal_to_double (measure->limit);
+
+  return measure->at_limit == CW_AT_LIMIT_DEDUCTED ? limit * (1 - 1e-11)
+                                                   : limit;
+}
+
 double
 cw_estimate_through_limit (const CwMeasure *measure)
 {
   switch ((CwMeasureRule) measure->rule)
     {
     case CW_MEASURE_THROUGH:
-      return cw_decimal_to_double (measure->limit);
+      return through_limit (measure);
     case CW_MEASURE_IS1200:
-      return IS1200_SMALL;
+      return measure->face == CW_FACE_WIDER ? IS1200_LARGE : IS1200_SMALL;
     case CW_MEASURE_NET:
     case CW_MEASURE_HALF:
       break;
@@ -110,12 +120,19 @@ measure_net (CwWallEstimate *estimate)
 static void
 measure_through (CwWallEstimate *estimate)
 {
-  double limit = cw_decimal_to_double (estimate->wall->measure->limit);
-  double area = area_less_openings_over (estimate->wall, limit);
+  const CwMeasure *measure = estimate->wall->measure;
+  double limit = cw_decimal_to_double (measure->limit);
+  gboolean from_limit = measure->at_limit == CW_AT_LIMIT_DEDUCTED;
+  double area = area_less_openings_over (estimate->wall,
+                                         through_limit (measure));
 
   cw_quantity_step (add_measured (estimate, area),
-                    N_ ("gross {0} less unclad areas and openings over {1}; "
-                        "smaller ones, {2}, are measured through"),
+                    from_limit
+                        ? N_ ("gross {0} less unclad areas and openings of {1} "
+                              "and over; smaller ones, {2}, are measured "
+                              "through")
+                        : N_ ("gross {0} less unclad areas and openings over "
+                              "{1}; smaller ones, {2}, are measured through"),
                     { estimate->figures->gross, "m²" }, { limit, "m²" },
                     { area - estimate->figures->net, "m²" });
 }
@@ -131,19 +148,42 @@ measure_half (CwWallEstimate *estimate)
                     { net, "m²" }, { unopened - net, "m²" });
 }
 
+/* Of an opening between the limits, by clause 3.2 (b)(2) and (3). */
+static double
+share_of_face (const CwMeasure *measure)
+{
+  switch ((CwMeasuredFace) measure->face)
+    {
+    case CW_FACE_EQUAL:
+      return 0.5;
+    case CW_FACE_WIDER:
+      return 0;
+    case CW_FACE_NARROWER:
+    default:
+      return 1;
+    }
+}
+
 static void
 measure_is1200 (CwWallEstimate *estimate)
 {
   CwWallFigures *figures = estimate->figures;
-  double area = area_less_openings_over (estimate->wall, IS1200_SMALL);
+  double over_small
+      = area_less_openings_over (estimate->wall, IS1200_SMALL);
+  double over_large
+      = area_less_openings_over (estimate->wall, IS1200_LARGE);
+  double share = share_of_face (estimate->wall->measure);
+  double area = over_large - share * (over_large - over_small);
 
   figures->measured_reveals = measured_reveals (estimate);
   cw_quantity_step (add_measured (estimate, area + figures->measured_reveals),
-                    N_ ("gross {0} less unclad areas and openings over {1}: "
+                    N_ ("gross {0} less unclad areas, {5} of the openings "
+                        "over {1} and up to {3}, and all of those over {3}: "
                         "{2}; reveals of openings over {3} added: {4}"),
                     { figures->gross, "m²" }, { IS1200_SMALL, "m²" },
                     { area, "m²" }, { IS1200_LARGE, "m²" },
-                    { figures->measured_reveals, "m²" });
+                    { figures->measured_reveals, "m²" },
+                    { 100 * share, "%" });
 }
 
 static void

@@ -34,9 +34,10 @@ const CwQuantityType cw_quantity_types[] = {
     N_ ("By the project's measuring rule. Through: an opening of at most the "
         "limit is not deducted (2.5 m² by ATV DIN 18345, section 5.2). Half: "
         "half of each opening is (a trade custom of the early 20th century). "
-        "IS 1200, one face: up to 0.5 m² an opening is not deducted; above it "
-        "is, this face being the one that the clause deducts from; above 3 m² "
-        "its reveals are added (IS 1200 part 13:1994, clause 3.2)."),
+        "IS 1200, one face: up to 0.5 m² an opening is not deducted; up to "
+        "3 m² it is, by half or not at all, as this face's reveals are "
+        "narrower than, equal to or wider than the other's; above 3 m² it is "
+        "and its reveals are added (IS 1200 part 13:1994, clause 3.2)."),
     CW_SHOWS_MEASURED },
   { "opening.head", CW_STEP_OPENINGS, N_ ("Heads of openings"), "m",
     N_ ("Length of heads that meet cladding; an arch's head is its curve."),
@@ -129,6 +130,10 @@ const CwQuantityType cw_quantity_types[] = {
     CW_SHOWS_MORTAR },
   { "mortar.water", CW_STEP_JOINTS, N_ ("Water for joint mortar"), "L",
     N_ ("Mixing water for the mortar with its waste."), CW_SHOWS_MORTAR },
+  { "mortar.mixes", CW_STEP_JOINTS, N_ ("Mortar mixes a day"), "",
+    N_ ("A mix is what the crew lays within the pot life, in whole bags "
+        "where that is one at least; rounded up."),
+    CW_SHOWS_MORTAR },
   { "fastener.count", CW_STEP_FASTENERS, N_ ("Fasteners"), "",
     N_ ("For each piece and stud it crosses: the height there less two edge "
         "distances, by the spacing, rounded up, and one; at least two. The "
@@ -153,6 +158,14 @@ const CwQuantityType cw_quantity_types[] = {
     N_ ("With waste, rounded up once for the project."), CW_SHOWS_COATED },
   { "basecoat.water", CW_STEP_COATS, N_ ("Water for base coat"), "L",
     N_ ("Mixing water for the base coat with its waste."), CW_SHOWS_COATED },
+  { "basecoat.mixes", CW_STEP_COATS, N_ ("Base coat mixes a day"), "",
+    N_ ("A mix is what the crew lays within the pot life, in whole bags "
+        "where that is one at least; rounded up."),
+    CW_SHOWS_COATED },
+  { "water.wetting", CW_STEP_COATS, N_ ("Water for wetting"), "L",
+    N_ ("Both faces of the joints before the mortar, and the wall before the "
+        "base coat."),
+    CW_SHOWS_COATED },
   { "mesh.field", CW_STEP_COATS, N_ ("Field mesh"), "m²",
     N_ ("Measured area and bands, more by the laps: width ÷ (width − lap)."),
     CW_SHOWS_MESH_FIELD },
@@ -177,6 +190,13 @@ const CwQuantityType cw_quantity_types[] = {
     N_ ("Length by width by depth with waste, rounded up once for the "
         "project."),
     CW_SHOWS_SEALANT },
+  { "backer.length", CW_STEP_SEALANT, N_ ("Backer rod"), "m",
+    N_ ("As long as the sealant joints; 25 % thicker than the joint is wide "
+        "by UFGS 07240."),
+    CW_SHOWS_SEALANT },
+  { "backer.coils", CW_STEP_SEALANT, N_ ("Coils of backer rod"), "",
+    N_ ("With waste, rounded up once for the project."),
+    CW_SHOWS_SEALANT },
   { "bead.corner", CW_STEP_BEADS, N_ ("Corner bead"), "m",
     N_ ("Outside corners, and jambs and sills of openings; their heads take "
         "the drip bead."),
@@ -197,10 +217,47 @@ const CwQuantityType cw_quantity_types[] = {
     N_ ("Panels ordered by panels a pallet, rounded up once for the "
         "project."),
     CW_SHOWS_NOTHING },
+  { "truck.count", CW_STEP_DELIVERY, N_ ("Trucks"), "",
+    N_ ("By the mass that a truck carries or the pallets that it holds, "
+        "whichever needs more; rounded up once. The law of the road "
+        "governs."),
+    CW_SHOWS_NOTHING },
   { "staging.area", CW_STEP_DELIVERY, N_ ("Staging ground"), "m²",
     N_ ("Level ground that the pallets cover, one high, without the way "
         "between them."),
     CW_SHOWS_NOTHING },
+  { "labour.hours", CW_STEP_LABOUR, N_ ("Hours of labour"), "h",
+    N_ ("Of all persons of the crew: what is laid by what the crew lays in "
+        "an hour."),
+    CW_SHOWS_NOTHING },
+  { "labour.days", CW_STEP_LABOUR, N_ ("Days of the crew"), "d",
+    N_ ("Hours of the whole crew by its working day."), CW_SHOWS_NOTHING },
+  { "cost.material", CW_STEP_COST, N_ ("Material"), "money",
+    N_ ("Packages ordered by their price, and own lines of that kind."),
+    CW_SHOWS_NOTHING },
+  { "cost.labour", CW_STEP_COST, N_ ("Labour cost"), "money",
+    N_ ("Hours by the wage, and own lines of that kind."),
+    CW_SHOWS_NOTHING },
+  { "cost.equipment", CW_STEP_COST, N_ ("Equipment"), "money",
+    N_ ("What is hired or used up, and own lines of that kind."),
+    CW_SHOWS_NOTHING },
+  { "cost.contingency", CW_STEP_COST, N_ ("Contingency"), "money",
+    N_ ("Part of material, labour and equipment that the estimator puts on "
+        "them."),
+    CW_SHOWS_NOTHING },
+  { "cost.overhead", CW_STEP_COST, N_ ("Overhead"), "money",
+    N_ ("Part of all that, with contingency."), CW_SHOWS_NOTHING },
+  { "cost.profit", CW_STEP_COST, N_ ("Profit"), "money",
+    N_ ("Part of the cost with overhead, or of the price."),
+    CW_SHOWS_NOTHING },
+  { "cost.tax", CW_STEP_COST, N_ ("Tax"), "money",
+    N_ ("On material and the lines said to be taxed, or on the whole price. "
+        "The law of the place governs."),
+    CW_SHOWS_NOTHING },
+  { "cost.bid", CW_STEP_COST, N_ ("Bid"), "money",
+    N_ ("All of it, rounded up as the estimator asks."), CW_SHOWS_NOTHING },
+  { "cost.unit", CW_STEP_COST, N_ ("Bid for 1 m²"), "money",
+    N_ ("The bid over the net wall area."), CW_SHOWS_NOTHING },
 };
 
 const guint cw_n_quantity_types = G_N_ELEMENTS (cw_quantity_types);

@@ -23,6 +23,7 @@ cw_quantity_add_variant (GPtrArray *quantities, const char *key,
   quantity->type = cw_quantity_type (key);
   g_assert (quantity->type != NULL);
   quantity->variant = g_strdup (variant);
+  quantity->unit = quantity->type->unit;
   quantity->amount = amount;
   quantity->order_amount = NAN;
   quantity->order_unit = "";

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "cw-length.h"
+#include "cw-money.h"
 #include "cw-text-style.h"
 
 G_BEGIN_DECLS
@@ -66,7 +67,7 @@ typedef struct
   const char *key;            /* "wall.net" */
   CwTradeStep step;
   const char *label;          /* N_() "Net wall area" */
-  const char *unit;           /* "m²", "m", "L", "kg", "%", "h", "d", "" for counts */
+  const char *unit;           /* "m²", "m", "L", "kg", "%", "h", "d", "money", "" for counts */
   const char *help;           /* N_() definition and the source of its rule */
   CwShows shows;
   guint detail;
@@ -95,7 +96,10 @@ typedef struct
 {
   const CwQuantityType *type;
   char *variant;              /* (nullable): what splits a key, "window" or "mark W1" */
-  double amount;              /* in type->unit */
+  const char *unit;           /* static: type->unit, a currency's code for money */
+  gboolean is_money;
+  CwMoney money;              /* exact; amount is its nearest double */
+  double amount;              /* in unit */
   double order_amount;        /* NAN when nothing is ordered of it */
   const char *order_unit;     /* "panel", "box", "roll" … N_(); "" when not ordered */
   GArray *steps;              /* CwStepWords */

@@ -24,7 +24,9 @@ adds_up (const CwQuantityType *type)
   return !g_str_equal (type->unit, "%")
          && !g_str_equal (type->key, "panel.stock")
          && !g_str_equal (type->key, "panel.least")
-         && !g_str_has_prefix (type->key, "saw.");
+         && !g_str_has_prefix (type->key, "saw.")
+         && type->step != CW_STEP_LABOUR
+         && !g_str_has_suffix (type->key, ".mixes");
 }
 
 static Sum *
@@ -83,6 +85,33 @@ close_sums (GArray *sums)
   g_array_unref (sums);
 }
 
+/* What a day needs does not add up: the wall that needs the most says it. */
+static void
+take_most (GPtrArray *quantities, const GPtrArray *walls, const char *key)
+{
+  CwQuantity *most = NULL;
+
+  for (guint i = 0; i < walls->len; i++)
+    {
+      const CwWallTakeoff *wall = walls->pdata[i];
+
+      for (guint j = 0; j < wall->quantities->len; j++)
+        {
+          const CwQuantity *line = wall->quantities->pdata[j];
+
+          if (!g_str_equal (line->type->key, key)
+              || (most && most->amount >= line->amount))
+            continue;
+          if (most == NULL)
+            most = cw_quantity_add (quantities, key, 0);
+          most->amount = line->amount;
+          g_array_set_size (most->steps, 0);
+          g_array_append_vals (most->steps, line->steps->data,
+                               line->steps->len);
+        }
+    }
+}
+
 void
 cw_estimate_join_walls (CwProjectEstimate *estimate)
 {
@@ -95,4 +124,6 @@ cw_estimate_join_walls (CwProjectEstimate *estimate)
   for (guint i = 0; i < cw_n_quantity_types; i++)
     if (sums[i])
       close_sums (sums[i]);
+  take_most (estimate->quantities, walls, "mortar.mixes");
+  take_most (estimate->quantities, walls, "basecoat.mixes");
 }

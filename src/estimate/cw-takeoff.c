@@ -60,7 +60,9 @@ static void
 add_project_lines (CwTakeoff *takeoff)
 {
   CwProjectEstimate estimate
-      = { .takeoff = takeoff, .quantities = takeoff->quantities };
+      = { .takeoff = takeoff,
+          .quantities = takeoff->quantities,
+          .cost = takeoff->cost };
 
   cw_estimate_join_walls (&estimate);
   cw_estimate_panel_order (&estimate);
@@ -70,8 +72,13 @@ add_project_lines (CwTakeoff *takeoff)
   cw_estimate_barrier_packages (&estimate);
   cw_estimate_coat_packages (&estimate);
   cw_estimate_mesh_packages (&estimate);
+  cw_estimate_mesh_piece_packages (&estimate);
   cw_estimate_sealant_packages (&estimate);
+  cw_estimate_rod_packages (&estimate);
+  cw_estimate_bead_packages (&estimate);
   cw_estimate_delivery (&estimate);
+  cw_estimate_project_labour (&estimate);
+  cw_estimate_cost (&estimate);
   cw_quantities_sort (takeoff->quantities);
 }
 
@@ -95,6 +102,7 @@ static gboolean
 add_project (CwTakeoff *takeoff, const CwTakeoff *former,
              GCancellable *cancellable)
 {
+  takeoff->cost = cw_cost_new (takeoff->project);
   takeoff->stocks = cw_panel_stocks_new (takeoff, former, cancellable);
   if (takeoff->stocks == NULL)
     return FALSE;
@@ -188,6 +196,7 @@ cw_takeoff_unref (CwTakeoff *takeoff)
   if (!g_atomic_ref_count_dec (&takeoff->count))
     return;
   g_ptr_array_unref (takeoff->quantities);
+  g_clear_pointer (&takeoff->cost, cw_cost_free);
   g_clear_pointer (&takeoff->stocks, g_ptr_array_unref);
   g_ptr_array_unref (takeoff->walls);
   cw_node_unref (takeoff->project);

@@ -8,6 +8,7 @@
 
 #include <gio/gio.h>
 
+#include "cw-cost.h"
 #include "cw-panel-mix.h"
 #include "cw-quantity.h"
 
@@ -65,6 +66,7 @@ typedef struct
   GPtrArray *walls;           /* CwWallTakeoff, in the order of the elevations */
   GPtrArray *stocks;          /* CwPanelStock */
   GPtrArray *quantities;      /* CwQuantity of the whole project */
+  CwCost *cost;
 } CwTakeoff;
 
 /*

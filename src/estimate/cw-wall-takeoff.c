@@ -51,6 +51,9 @@ estimate_layers (CwWallEstimate *estimate)
   cw_estimate_sealant (estimate);
   cw_estimate_beads (estimate);
   cw_estimate_control_joints (estimate);
+  cw_estimate_labour (estimate);
+  cw_estimate_backer_rod (estimate);
+  cw_estimate_mixes (estimate);
 }
 
 static void

@@ -54,17 +54,32 @@ append_key (GString *csv, const CwQuantity *quantity)
   append_text (csv, key);
 }
 
+/* Money with all the places of its currency: 12.50. */
 static void
-append_quantity (GString *csv, const char *scope, const CwQuantity *quantity)
+append_amount (GString *csv, const CwQuantity *quantity,
+               const CwCurrency *currency)
+{
+  if (!quantity->is_money)
+    {
+      append_number (csv, quantity->amount);
+      return;
+    }
+  g_autofree char *money = cw_money_to_text (quantity->money, currency);
+  g_string_append (csv, money);
+}
+
+static void
+append_quantity (GString *csv, const char *scope, const CwQuantity *quantity,
+                 const CwCurrency *currency)
 {
   g_autofree char *steps = cw_quantity_steps_plain (quantity);
   append_key (csv, quantity);
   g_string_append_c (csv, ',');
   append_text (csv, scope);
   g_string_append_c (csv, ',');
-  append_number (csv, quantity->amount);
+  append_amount (csv, quantity, currency);
   g_string_append_c (csv, ',');
-  append_text (csv, quantity->type->unit);
+  append_text (csv, quantity->unit);
   g_string_append_c (csv, ',');
   append_number (csv, quantity->order_amount);
   g_string_append_c (csv, ',');
@@ -75,10 +90,11 @@ append_quantity (GString *csv, const char *scope, const CwQuantity *quantity)
 }
 
 static void
-append_scope (GString *csv, const char *scope, const GPtrArray *quantities)
+append_scope (GString *csv, const char *scope, const GPtrArray *quantities,
+              const CwCurrency *currency)
 {
   for (guint i = 0; i < quantities->len; i++)
-    append_quantity (csv, scope, quantities->pdata[i]);
+    append_quantity (csv, scope, quantities->pdata[i], currency);
 }
 
 char *
@@ -91,8 +107,10 @@ cw_takeoff_to_csv (const CwTakeoff *takeoff)
   for (guint i = 0; i < takeoff->walls->len; i++)
     {
       const CwWallTakeoff *wall = takeoff->walls->pdata[i];
-      append_scope (csv, wall->wall->elevation->id, wall->quantities);
+      append_scope (csv, wall->wall->elevation->id, wall->quantities,
+                    &takeoff->cost->currency);
     }
-  append_scope (csv, "project", takeoff->quantities);
+  append_scope (csv, "project", takeoff->quantities,
+                &takeoff->cost->currency);
   return g_string_free (csv, FALSE);
 }

@@ -30,6 +30,8 @@ add_layers (CwNode *buildup, CwUnits units)
     [CW_BUILDUP_MESH] = &cw_mesh_type,
     [CW_BUILDUP_FINISH] = &cw_finish_type,
     [CW_BUILDUP_SEALANT] = &cw_sealant_type,
+    [CW_BUILDUP_BACKER_ROD] = &cw_backer_rod_type,
+    [CW_BUILDUP_LABOUR] = &cw_labour_type,
   };
   CwNode *layers[G_N_ELEMENTS (types)] = { NULL };
 
@@ -58,6 +60,24 @@ add_panel (CwNode *buildup)
   cw_node_set_list (buildup, CW_BUILDUP_PANELS, panels);
 }
 
+/* One of each kind. */
+static void
+add_beads (CwNode *buildup)
+{
+  CwNode *nodes[CW_N_BEADS];
+  g_autoptr (CwList) beads = NULL;
+
+  for (guint kind = 0; kind < CW_N_BEADS; kind++)
+    {
+      nodes[kind] = cw_node_new (&cw_bead_type);
+      cw_node_put (nodes[kind], "kind", kind);
+    }
+  beads = cw_list_new (nodes, CW_N_BEADS);
+  for (guint kind = 0; kind < CW_N_BEADS; kind++)
+    cw_node_unref (nodes[kind]);
+  cw_node_set_list (buildup, CW_BUILDUP_BEADS, beads);
+}
+
 static CwNode *
 default_buildup (CwUnits units)
 {
@@ -67,6 +87,7 @@ default_buildup (CwUnits units)
   cw_node_put_text (buildup, "name", _ ("50 mm panel on wood studs"));
   add_panel (buildup);
   add_layers (buildup, units);
+  add_beads (buildup);
   return buildup;
 }
 

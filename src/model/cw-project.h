@@ -8,6 +8,7 @@
 
 #include "cw-arch.h"
 #include "cw-decimal.h"
+#include "cw-money.h"
 #include "cw-node.h"
 #include "cw-outline.h"
 
@@ -27,11 +28,25 @@ typedef enum
   CW_MEASURE_IS1200,
 } CwMeasureRule;
 
+/* What becomes of an opening of exactly the limit. */
+typedef enum { CW_AT_LIMIT_THROUGH, CW_AT_LIMIT_DEDUCTED } CwAtLimit;
+
+/* How the reveal on this face lies to that on the other; or that the other
+ * face is not treated at all and has the narrower one. */
+typedef enum
+{
+  CW_FACE_NARROWER,     /* deducts */
+  CW_FACE_EQUAL,        /* both faces treated alike: half each */
+  CW_FACE_WIDER,        /* does not deduct */
+} CwMeasuredFace;
+
 typedef struct
 {
   CwNode node;
   gint64 rule;          /* CwMeasureRule */
   CwDecimal limit;      /* m²; CW_MEASURE_THROUGH */
+  gint64 at_limit;      /* CwAtLimit; CW_MEASURE_THROUGH */
+  gint64 face;          /* CwMeasuredFace; CW_MEASURE_IS1200 */
 } CwMeasure;
 
 /* What the checks compare with. */
@@ -180,6 +195,7 @@ typedef struct
   char *name;
   CwDecimal bag, yield, water, waste;   /* kg, L, L, % */
   gint64 pot_life;                      /* minutes */
+  CwDecimal wetting;                    /* L/m² of joint faces */
   CwDecimal price;
 } CwJointMortar;
 
@@ -196,6 +212,8 @@ typedef struct
   CwNode node;
   char *name, *suits, *kind, *unsuited;
   CwDecimal bag, use, water, waste;     /* kg, kg/m², L, % */
+  gint64 pot_life;                      /* minutes */
+  CwDecimal wetting;                    /* L/m² */
   CwDecimal price;
 } CwBaseCoat;
 
@@ -205,6 +223,10 @@ typedef struct
   char *name;
   CwLength roll_width, roll_length, lap, corner_width, corner_height, edge;
   CwDecimal price;
+  gint64 corner_box;                    /* ready-made pieces; 0: cut from the roll */
+  CwDecimal corner_price;
+  CwLength edge_roll;                   /* 0: cut from the roll */
+  CwDecimal edge_price;
 } CwMesh;
 
 typedef struct
@@ -224,6 +246,115 @@ typedef struct
   CwDecimal price;
 } CwSealant;
 
+/* What a crew does in an hour, and what an hour of one of it costs. */
+typedef struct
+{
+  CwNode node;
+  gint64 crew;
+  CwDecimal day, wage;                  /* h, money/h */
+  CwDecimal barrier, sawing, panels, joints, base_coat, finish, sealant,
+      beads;                            /* m²/h or m/h; 0: not reckoned */
+} CwLabour;
+
+typedef enum
+{
+  CW_BEAD_CORNER,
+  CW_BEAD_STARTER,
+  CW_BEAD_DRIP,
+  CW_BEAD_CONTROL_JOINT,
+  CW_N_BEADS,
+} CwBeadKind;
+
+typedef struct
+{
+  CwNode node;
+  gint64 kind;                          /* CwBeadKind */
+  char *name;
+  CwLength length;
+  CwDecimal waste, price;
+} CwBead;
+
+typedef struct
+{
+  CwNode node;
+  char *name;
+  CwLength diameter, length;
+  CwDecimal waste, price;
+} CwBackerRod;
+
+typedef enum { CW_PROFIT_ON_COST, CW_PROFIT_ON_PRICE } CwProfitOn;
+typedef enum { CW_TAX_ON_LINES, CW_TAX_ON_PRICE } CwTaxOn;
+
+/* What is put on the cost, in this order, and how the bid is rounded. */
+typedef struct
+{
+  CwNode node;
+  CwDecimal contingency, overhead, profit;   /* % */
+  gint64 profit_on;                     /* CwProfitOn */
+  CwDecimal tax;                        /* % */
+  gint64 tax_on;                        /* CwTaxOn */
+  CwDecimal rounding;                   /* money; 0: none */
+  gint64 half;                          /* CwHalf */
+} CwBid;
+
+typedef struct
+{
+  CwNode node;
+  CwDecimal payload;                    /* kg */
+  gint64 pallets;
+} CwTruck;
+
+typedef enum { CW_EQUIPMENT_EACH, CW_EQUIPMENT_DAY } CwEquipmentBy;
+
+typedef struct
+{
+  CwNode node;
+  char *name;
+  gint64 each, by;                      /* CwEquipmentBy */
+  CwDecimal days, price;                /* 0 days: the crew's */
+  gint64 taxed;
+} CwEquipment;
+
+typedef enum { CW_COST_MATERIAL, CW_COST_LABOUR, CW_COST_EQUIPMENT, CW_N_COSTS } CwCostKind;
+
+/* What an own line is priced by; the names in the file are the quantities'. */
+typedef enum
+{
+  CW_LINE_PROJECT,
+  CW_LINE_WALL_GROSS,
+  CW_LINE_WALL_NET,
+  CW_LINE_WALL_MEASURED,
+  CW_LINE_OPENING_COUNT,
+  CW_LINE_OPENING_AREA,
+  CW_LINE_REVEAL_AREA,
+  CW_LINE_EDGE_BASE,
+  CW_LINE_EDGE_CORNER,
+  CW_LINE_BAND_LENGTH,
+  CW_LINE_PANEL_ORDER,
+  CW_LINE_SEALANT_LENGTH,
+  CW_LINE_MASS_TOTAL,
+  CW_LINE_PALLET_COUNT,
+  CW_LINE_TRUCK_COUNT,
+  CW_LINE_LABOUR_HOURS,
+  CW_LINE_LABOUR_DAYS,
+} CwLineKey;
+
+typedef struct
+{
+  CwNode node;
+  char *name;
+  gint64 kind, key;                     /* CwCostKind, CwLineKey */
+  CwDecimal amount, price;
+  gint64 taxed;
+} CwOwnLine;
+
+/* Priced beside the bid: every wall of `buildup` with `by` in its place. */
+typedef struct
+{
+  CwNode node;
+  char *name, *buildup, *by;
+} CwAlternate;
+
 /* A layer that the file leaves out is NULL: it is not part of the buildup.
  * studs and setting_out are always there, and so is one panel. */
 typedef struct
@@ -234,7 +365,9 @@ typedef struct
   CwList *panels;                       /* CwPanel, the first is the usual one */
   CwNode *setting_out;                  /* CwSettingOut */
   CwNode *fastener, *joint_mortar, *barrier, *base_coat, *mesh, *finish,
-      *sealant;
+      *sealant, *backer_rod;             /* CwBackerRod */
+  CwList *beads;                        /* CwBead */
+  CwNode *labour;                       /* CwLabour */
 } CwBuildup;
 
 typedef enum { CW_OPENING_WINDOW, CW_OPENING_DOOR, CW_OPENING_ARCH } CwOpeningKind;
@@ -337,10 +470,14 @@ typedef struct
   CwNode *limits, *lifting, *wind;      /* CwLimits, CwLifting, CwWind; always there */
   CwList *sheets, *buildups, *marks, *elevations;
   CwList *waivers;                      /* CwWaiver */
+  CwNode *bid, *truck;                  /* CwBid, CwTruck; always there */
+  CwList *equipment, *own_lines, *alternates;
 } CwProject;
 
 extern const CwNodeType cw_project_type, cw_info_type, cw_measure_type,
     cw_limits_type, cw_lifting_type, cw_wind_type, cw_waiver_type,
+    cw_labour_type, cw_bead_type, cw_backer_rod_type, cw_bid_type,
+    cw_truck_type, cw_equipment_type, cw_own_line_type, cw_alternate_type,
     cw_sheet_type, cw_scale_type, cw_buildup_type, cw_studs_type,
     cw_panel_type, cw_setting_out_type, cw_fastener_type,
     cw_joint_mortar_type, cw_barrier_type, cw_base_coat_type, cw_mesh_type,
@@ -356,10 +493,15 @@ enum
   CW_PROJECT_LIMITS,
   CW_PROJECT_LIFTING,
   CW_PROJECT_WIND,
+  CW_PROJECT_BID,
+  CW_PROJECT_TRUCK,
   CW_PROJECT_SHEETS,
   CW_PROJECT_BUILDUPS,
   CW_PROJECT_MARKS,
   CW_PROJECT_ELEVATIONS,
+  CW_PROJECT_EQUIPMENT,
+  CW_PROJECT_OWN_LINES,
+  CW_PROJECT_ALTERNATES,
   CW_PROJECT_WAIVERS,
 };
 enum
@@ -378,6 +520,9 @@ enum
   CW_BUILDUP_MESH,
   CW_BUILDUP_FINISH,
   CW_BUILDUP_SEALANT,
+  CW_BUILDUP_BACKER_ROD,
+  CW_BUILDUP_BEADS,
+  CW_BUILDUP_LABOUR,
 };
 enum
 {

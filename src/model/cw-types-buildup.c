@@ -183,6 +183,11 @@ static const CwNodeType *const mesh_types[] = { &cw_mesh_type, NULL };
 static const CwNodeType *const finish_types[] = { &cw_finish_type, NULL };
 static const CwNodeType *const sealant_types[] = { &cw_sealant_type, NULL };
 
+static const CwNodeType *const backer_rod_types[]
+    = { &cw_backer_rod_type, NULL };
+static const CwNodeType *const bead_types[] = { &cw_bead_type, NULL };
+static const CwNodeType *const labour_types[] = { &cw_labour_type, NULL };
+
 #define SINGLE(name, member, types, always)                                   \
   {                                                                           \
     name, G_STRUCT_OFFSET (CwBuildup, member), FALSE, types, always           \
@@ -203,6 +208,11 @@ static const CwSlot buildup_slots[] = {
   [CW_BUILDUP_MESH] = SINGLE ("mesh", mesh, mesh_types, FALSE),
   [CW_BUILDUP_FINISH] = SINGLE ("finish", finish, finish_types, FALSE),
   [CW_BUILDUP_SEALANT] = SINGLE ("sealant", sealant, sealant_types, FALSE),
+  [CW_BUILDUP_BACKER_ROD]
+  = SINGLE ("backer-rod", backer_rod, backer_rod_types, FALSE),
+  [CW_BUILDUP_BEADS] = { "beads", G_STRUCT_OFFSET (CwBuildup, beads), TRUE,
+                         bead_types, FALSE },
+  [CW_BUILDUP_LABOUR] = SINGLE ("labour", labour, labour_types, FALSE),
 };
 
 CW_LEAF_TYPE (cw_studs_type, CwStuds, "studs", N_ ("Studs"), studs_fields);

@@ -87,6 +87,11 @@ static const CwField joint_mortar_fields[] = {
                      N_ ("Pot life"), "min",
                      N_ ("How long a mix can be used; take the maker's "
                          "figure, 240 min is common practice, no source.")),
+  CW_FIELD_DECIMAL_IN (CwJointMortar, wetting, "wetting", CW_DECIMAL_ONE / 2,
+                       0, CW_DECIMAL (1000), N_ ("Wetting"), "L/m²",
+                       N_ ("Water on a square metre of joint faces before the "
+                           "mortar; take the maker's figure, 0.5 L is common "
+                           "practice, no source.")),
   CW_FIELD_PRICE_IN (CwJointMortar, N_ ("Price a bag"),
                      N_ ("In the project's currency; 0 until a price is "
                          "entered.")),
@@ -148,6 +153,15 @@ static const CwField base_coat_fields[] = {
                        N_ ("Mixing water for a bag; take the maker's figure, "
                            "5 L is common practice, no source.")),
   CW_FIELD_WASTE_IN (CwBaseCoat, 5),
+  CW_FIELD_COUNT_IN (CwBaseCoat, pot_life, "pot-life", 120, 1, 100000,
+                     N_ ("Pot life"), "min",
+                     N_ ("How long a mix can be used; take the maker's "
+                         "figure, 120 min is common practice, no source.")),
+  CW_FIELD_DECIMAL_IN (CwBaseCoat, wetting, "wetting", CW_DECIMAL_ONE / 2, 0,
+                       CW_DECIMAL (1000), N_ ("Wetting"), "L/m²",
+                       N_ ("Water on a square metre of wall before the base "
+                           "coat; take the maker's figure, 0.5 L is common "
+                           "practice, no source.")),
   CW_FIELD_PRICE_IN (CwBaseCoat, N_ ("Price a bag"),
                      N_ ("In the project's currency; 0 until a price is "
                          "entered.")),
@@ -183,6 +197,23 @@ static const CwField mesh_fields[] = {
   CW_FIELD_PRICE_IN (CwMesh, N_ ("Price a roll"),
                      N_ ("In the project's currency; 0 until a price is "
                          "entered.")),
+  CW_FIELD_COUNT_IN (CwMesh, corner_box, "corner-box", 0, 0, 1000000,
+                     N_ ("Corner pieces a box"), "",
+                     N_ ("Ready-made pieces; 0: they are cut from the roll, "
+                         "common practice, no source.")),
+  CW_FIELD_DECIMAL_IN (CwMesh, corner_price, "corner-price", 0, 0,
+                       CW_PRICE_MOST, N_ ("Price a box of corner pieces"), "",
+                       N_ ("In the project's currency; 0 until a price is "
+                           "entered.")),
+  CW_FIELD_LENGTH_IN (CwMesh, edge_roll, "edge-roll", 0, 0, CW_DRAWN_MOST,
+                      N_ ("Roll of edge strip"),
+                      N_ ("Length of a roll of ready-made strip; 0: it is cut "
+                          "from the roll of mesh, common practice, no "
+                          "source.")),
+  CW_FIELD_DECIMAL_IN (CwMesh, edge_price, "edge-price", 0, 0, CW_PRICE_MOST,
+                       N_ ("Price a roll of edge strip"), "",
+                       N_ ("In the project's currency; 0 until a price is "
+                           "entered.")),
 };
 
 static const CwField finish_fields[] = {

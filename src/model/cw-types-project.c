@@ -29,6 +29,19 @@ static const CwChoice measure_rules[] = {
   { 0, NULL, NULL },
 };
 
+static const CwChoice at_limits[] = {
+  { CW_AT_LIMIT_THROUGH, "through", N_ ("Measured through (at most)") },
+  { CW_AT_LIMIT_DEDUCTED, "deducted", N_ ("Deducted (less than)") },
+  { 0, NULL, NULL },
+};
+
+static const CwChoice measured_faces[] = {
+  { CW_FACE_NARROWER, "narrower", N_ ("Narrower reveals: deducts") },
+  { CW_FACE_EQUAL, "equal", N_ ("Equal reveals, both faces: half") },
+  { CW_FACE_WIDER, "wider", N_ ("Wider reveals: does not deduct") },
+  { 0, NULL, NULL },
+};
+
 static const CwField measure_fields[] = {
   CW_FIELD_CHOICE_IN (CwMeasure, rule, "rule", CW_MEASURE_NET, measure_rules,
                       N_ ("Measuring rule"),
@@ -39,6 +52,14 @@ static const CwField measure_fields[] = {
                        "m²",
                        N_ ("An opening of at most this area is not deducted; "
                            "2.5 m² by ATV DIN 18345, section 5.2.")),
+  CW_FIELD_CHOICE_IN (CwMeasure, at_limit, "at-limit", CW_AT_LIMIT_THROUGH,
+                      at_limits, N_ ("An opening of just the limit"),
+                      N_ ("Books differ: at most by ATV DIN 18345, section "
+                          "5.2; less than by other trade rules.")),
+  CW_FIELD_CHOICE_IN (CwMeasure, face, "face", CW_FACE_NARROWER,
+                      measured_faces, N_ ("This face"),
+                      N_ ("For openings over 0.5 and up to 3 m² by IS 1200 "
+                          "part 13:1994, clause 3.2 (b).")),
 };
 
 static const CwField scale_fields[] = {
@@ -116,6 +137,14 @@ static const CwNodeType *const mark_types[] = { &cw_mark_type, NULL };
 static const CwNodeType *const elevation_types[]
     = { &cw_elevation_type, NULL };
 
+static const CwNodeType *const bid_types[] = { &cw_bid_type, NULL };
+static const CwNodeType *const truck_types[] = { &cw_truck_type, NULL };
+static const CwNodeType *const equipment_types[]
+    = { &cw_equipment_type, NULL };
+static const CwNodeType *const own_line_types[] = { &cw_own_line_type, NULL };
+static const CwNodeType *const alternate_types[]
+    = { &cw_alternate_type, NULL };
+
 static const CwSlot project_slots[] = {
   [CW_PROJECT_INFO] = { "info", G_STRUCT_OFFSET (CwProject, info), FALSE,
                         info_types, TRUE },
@@ -136,6 +165,19 @@ static const CwSlot project_slots[] = {
   [CW_PROJECT_ELEVATIONS]
   = { "elevations", G_STRUCT_OFFSET (CwProject, elevations), TRUE,
       elevation_types, FALSE },
+  [CW_PROJECT_BID] = { "bid", G_STRUCT_OFFSET (CwProject, bid), FALSE,
+                       bid_types, TRUE },
+  [CW_PROJECT_TRUCK] = { "truck", G_STRUCT_OFFSET (CwProject, truck), FALSE,
+                         truck_types, TRUE },
+  [CW_PROJECT_EQUIPMENT]
+  = { "equipment", G_STRUCT_OFFSET (CwProject, equipment), TRUE,
+      equipment_types, FALSE },
+  [CW_PROJECT_OWN_LINES]
+  = { "own-lines", G_STRUCT_OFFSET (CwProject, own_lines), TRUE,
+      own_line_types, FALSE },
+  [CW_PROJECT_ALTERNATES]
+  = { "alternates", G_STRUCT_OFFSET (CwProject, alternates), TRUE,
+      alternate_types, FALSE },
   [CW_PROJECT_WAIVERS] = { "waivers", G_STRUCT_OFFSET (CwProject, waivers),
                            TRUE, waiver_types, FALSE },
 };
@@ -181,5 +223,13 @@ const CwNodeType *const cw_node_types[] = {
   &cw_unclad_type,
   &cw_band_type,
   &cw_waiver_type,
+  &cw_labour_type,
+  &cw_bead_type,
+  &cw_backer_rod_type,
+  &cw_bid_type,
+  &cw_truck_type,
+  &cw_equipment_type,
+  &cw_own_line_type,
+  &cw_alternate_type,
   NULL,
 };

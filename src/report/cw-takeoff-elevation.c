@@ -161,7 +161,7 @@ append_amount (const CwPapers *papers, GString *text,
   if (!quantity)
     return;
   g_autofree char *amount = cw_papers_amount (papers, quantity->amount,
-                                              quantity->type->unit);
+                                              quantity->unit);
   g_string_append_printf (text, "%s%s %s", text->len ? "   ·   " : "",
                           _(quantity->type->label), amount);
 }

@@ -21,6 +21,7 @@ void cw_papers_add_summary (const CwPapers *papers);
 void cw_papers_add_quantities (const CwPapers *papers);
 void cw_papers_add_openings (const CwPapers *papers);
 void cw_papers_add_cuts (const CwPapers *papers);
+void cw_papers_add_bid (const CwPapers *papers);
 void cw_papers_add_assumptions (const CwPapers *papers);
 void cw_papers_add_elevation (const CwPapers *papers,
                               const CwWallTakeoff *wall);

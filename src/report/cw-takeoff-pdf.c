@@ -78,6 +78,7 @@ write_papers (const CwPapers *papers)
   cw_papers_add_summary (papers);
   cw_papers_add_openings (papers);
   cw_papers_add_quantities (papers);
+  cw_papers_add_bid (papers);
   for (guint i = 0; i < walls->len; i++)
     {
       if (cw_pages_is_stopped (papers->pages))

@@ -84,7 +84,7 @@ add_label_and_amount (const CwPapers *papers, CwTable *table,
 {
   cw_table_take_cell (table, cw_papers_label (quantity));
   cw_table_take_cell (table, cw_papers_amount (papers, quantity->amount,
-                                               quantity->type->unit));
+                                               quantity->unit));
 }
 
 void

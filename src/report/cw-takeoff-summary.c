@@ -105,14 +105,14 @@ add_key_quantity (const CwPapers *papers, CwTable *table,
                   const CwQuantity *quantity, gboolean is_first)
 {
   const gboolean is_package
-      = isfinite (quantity->order_amount) && !*quantity->type->unit;
+      = isfinite (quantity->order_amount) && !*quantity->unit;
   cw_table_add_cell (
       table, is_first ? _(cw_trade_step_label (quantity->type->step)) : "");
   cw_table_take_cell (table, cw_papers_label (quantity));
   cw_table_take_cell (table, is_package
                                  ? g_strdup ("")
                                  : cw_papers_amount (papers, quantity->amount,
-                                                     quantity->type->unit));
+                                                     quantity->unit));
   cw_table_take_cell (table, cw_papers_order (papers, quantity));
 }
 
@@ -142,7 +142,7 @@ take_amount (const CwPapers *papers, CwTable *table, const char *id,
   const CwQuantity *quantity = cw_takeoff_quantity (papers->takeoff, id, key);
   cw_table_take_cell (table,
                       quantity ? cw_papers_amount (papers, quantity->amount,
-                                                   quantity->type->unit)
+                                                   quantity->unit)
                                : g_strdup ("–"));
 }
 

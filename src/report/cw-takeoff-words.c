@@ -46,6 +46,8 @@ static const struct
   { "roll", N_ ("roll"), N_ ("rolls") },
   { "pail", N_ ("pail"), N_ ("pails") },
   { "cartridge", N_ ("cartridge"), N_ ("cartridges") },
+  { "coil", N_ ("coil"), N_ ("coils") },
+  { "length", N_ ("length"), N_ ("lengths") },
 };
 
 static const char *

@@ -64,7 +64,7 @@ static gboolean
 is_unit (const char *unit)
 {
   static const char *const units[]
-      = { "m²", "m", "L", "kg", "%", "h", "d", "", NULL };
+      = { "m²", "m", "L", "kg", "%", "h", "d", "money", "", NULL };
 
   return g_strv_contains (units, unit);
 }

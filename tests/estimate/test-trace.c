@@ -100,6 +100,15 @@ is_of_the_plan (const char *key)
   return g_str_has_prefix (key, "saw.");
 }
 
+/* Of a day, or of two layers at once: they light up where they are used, and
+ * are no sum of what lies there. */
+static gboolean
+is_no_sum (const char *key)
+{
+  return g_str_has_suffix (key, ".mixes")
+         || g_str_equal (key, "water.wetting");
+}
+
 static double
 sum_of (const GArray *trace)
 {
@@ -118,6 +127,7 @@ check_wall (const CwWallTakeoff *wall)
     {
       const CwQuantity *quantity = wall->quantities->pdata[i];
       if (quantity->variant || is_of_the_plan (quantity->type->key)
+            || is_no_sum (quantity->type->key)
           || quantity->type->step >= CW_STEP_DELIVERY)
         continue;
       g_autoptr (GArray) trace = cw_wall_trace (wall, quantity->type);

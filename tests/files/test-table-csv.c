@@ -61,7 +61,7 @@ check_scope (GPtrArray *rows, guint row, const char *scope,
           g_str_has_prefix (cw_csv_field (rows, row, 0), quantity->type->key));
       g_assert_cmpstr (cw_csv_field (rows, row, 1), ==, scope);
       assert_number (cw_csv_field (rows, row, 2), quantity->amount);
-      g_assert_cmpstr (cw_csv_field (rows, row, 3), ==, quantity->type->unit);
+      g_assert_cmpstr (cw_csv_field (rows, row, 3), ==, quantity->unit);
       assert_number (cw_csv_field (rows, row, 4), quantity->order_amount);
       g_autofree char *steps = cw_quantity_steps_plain (quantity);
       g_assert_cmpstr (cw_csv_field (rows, row, 6), ==, steps);

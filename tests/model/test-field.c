@@ -189,7 +189,7 @@ test_names (void)
     { &cw_project_type, "format units currency" },
     { &cw_info_type,
       "name number address client estimator date revision" },
-    { &cw_measure_type, "rule limit" },
+    { &cw_measure_type, "rule limit at-limit face" },
     { &cw_limits_type,
       "control-area control-side control-ratio stub-out-edge "
       "scale-difference barrier-lap barrier-end-lap mesh-lap fall-height" },
@@ -211,14 +211,14 @@ test_names (void)
                          "gravity steel-thickness steel-strength safety "
                          "duration per-box price" },
     { &cw_joint_mortar_type,
-      "name bag yield water waste pot-life price" },
+      "name bag yield water waste pot-life wetting price" },
     { &cw_barrier_type,
       "name roll-width roll-length lap end-lap wrap price" },
     { &cw_base_coat_type,
-      "name suits kind unsuited bag use water waste price" },
+      "name suits kind unsuited bag use water waste pot-life wetting price" },
     { &cw_mesh_type,
       "name roll-width roll-length lap corner-width corner-height edge "
-      "price" },
+      "price corner-box corner-price edge-roll edge-price" },
     { &cw_finish_type, "name suits kind unsuited pail use waste price" },
     { &cw_sealant_type, "name width depth cartridge waste price" },
     { &cw_mark_type, "id kind name width height rise head reveal" },
@@ -232,6 +232,16 @@ test_names (void)
     { &cw_stub_out_type, "id trade shape x y width height clearance" },
     { &cw_unclad_type, "id name" },
     { &cw_band_type, "id name x y width height projection" },
+    { &cw_labour_type, "crew day wage barrier sawing panels joints base-coat "
+                       "finish sealant beads" },
+    { &cw_bead_type, "kind name length waste price" },
+    { &cw_backer_rod_type, "name diameter length waste price" },
+    { &cw_bid_type, "contingency overhead profit profit-on tax tax-on rounding "
+                    "half" },
+    { &cw_truck_type, "payload pallets" },
+    { &cw_equipment_type, "name count by days price taxed" },
+    { &cw_own_line_type, "name kind per amount price taxed" },
+    { &cw_alternate_type, "name buildup by" },
     { &cw_waiver_type, "check elevation item reason by date figures" },
   };
 

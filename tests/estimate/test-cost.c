@@ -1,0 +1,155 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Labour, the order list and the bid.
+ */
+#include "estimate-cases.h"
+
+static CwTakeoff *
+takeoff_of (const char *walls, const char *settings)
+{
+  g_autoptr (CwProject) project = case_project (walls, settings);
+
+  return cw_takeoff_new (project, NULL, NULL);
+}
+
+#define PRICES                                                                \
+  "panel.price=46.5 panel.spare=2 joint-mortar.price=18.4 fastener.price=62 " \
+  "barrier.price=148 base-coat.price=24.75 mesh.price=71 finish.price=83.2 "  \
+  "sealant.price=7.9 backer-rod.price=12 labour.wage=38.55"
+
+/* Worked by hand: 8 m² of panels an hour by a crew of 3. */
+static void
+test_labour (void)
+{
+  g_autoptr (CwTakeoff) takeoff = takeoff_of (
+      "9.609x6.027", "labour.barrier=0 labour.joints=0 labour.base-coat=0 "
+                     "labour.finish=0 labour.sealant=0 labour.beads=0 "
+                     "labour.panels=8 labour.crew=3 labour.day=8");
+  const double placed = 40 * 2.4 * 0.6;
+
+  case_assert_near (case_amount (takeoff, NULL, "labour.hours"),
+                    placed / 8 * 3, 1e-9);
+  case_assert_near (case_amount (takeoff, NULL, "labour.days"),
+                    placed / 8 / 8, 1e-9);
+}
+
+/* K-09, published (Cyclopedia of Architecture, Carpentry and Building, vol.
+ * 4): two plasterers and a helper, 8 h, 40 to 50 square yards of three-coat
+ * work; 24 hours of labour are then 0.48 to 0.60 a square yard. */
+static void
+test_crew_output (void)
+{
+  const double yard = 0.9144 * 0.9144;
+  g_autoptr (CwTakeoff) takeoff = takeoff_of (
+      "10x5", "labour.barrier=0 labour.sawing=0 labour.panels=0 "
+              "labour.joints=0 labour.finish=0 labour.sealant=0 "
+              "labour.beads=0 labour.crew=3 labour.day=8 "
+              "labour.base-coat=5.225796");
+  double hours = case_amount (takeoff, NULL, "labour.hours");
+
+  /* 50 yd² in 8 h are 5.225796 m² an hour. */
+  case_assert_near (hours / (50 / yard), 0.48, 1e-6);
+  case_assert_near (case_amount (takeoff, NULL, "labour.days"),
+                    50 / yard / 50, 1e-6);
+}
+
+/* The printed lines add up to the printed sums, to the cent. */
+static void
+test_lines_add_up (void)
+{
+  g_autoptr (CwTakeoff) takeoff
+      = takeoff_of ("9x6 *3 corners window:1.2x1.4/0.1 door:1x2.1", PRICES);
+  const CwCost *cost = takeoff->cost;
+  CwMoney sums[CW_N_COSTS] = { 0 }, all = 0;
+
+  g_assert_cmpuint (cost->lines->len, >, 12);
+  for (guint i = 0; i < cost->lines->len; i++)
+    {
+      const CwCostLine *line = cost->lines->pdata[i];
+
+      g_assert_cmpint (line->money % 100, ==, 0);
+      g_assert_cmpint (
+          line->money, ==,
+          cw_money_of (cw_money_amount (line->amount), line->price,
+                       &cost->currency));
+      sums[line->kind] += line->money;
+    }
+  for (guint i = 0; i < CW_N_COSTS; i++)
+    {
+      g_assert_cmpint (sums[i], ==, cost->sums[i]);
+      all += sums[i];
+    }
+  g_assert_cmpint (all, >, 0);
+  g_assert_cmpint (cost->bid, ==, all);
+}
+
+/* By hand: 800 of cost with 10 % contingency, 5 % overhead, 20 % profit, 8 %
+ * tax on the price, rounded up to 50. */
+static void
+test_parts (void)
+{
+  g_autoptr (CwProject) project = cw_project_new_default (CW_UNITS_US);
+  g_autoptr (CwCost) cost = cw_cost_new (project);
+  CwBid bid = { .contingency = CW_DECIMAL (10), .overhead = CW_DECIMAL (5),
+                .profit = CW_DECIMAL (20), .tax = CW_DECIMAL (8),
+                .tax_on = CW_TAX_ON_PRICE, .rounding = CW_DECIMAL (50) };
+
+  cw_cost_add (cost, &(CwCostLine) { .kind = CW_COST_MATERIAL,
+                                     .name = (char *) "a", .amount = 2,
+                                     .unit = "", .price = CW_DECIMAL (300),
+                                     .taxed = TRUE });
+  cw_cost_add (cost, &(CwCostLine) { .kind = CW_COST_LABOUR,
+                                     .name = (char *) "b", .amount = 4,
+                                     .unit = "h",
+                                     .price = CW_DECIMAL (50) });
+  cw_cost_finish (cost, &bid, 10);
+  g_assert_cmpint (cost->contingency, ==, CW_MONEY (80));
+  g_assert_cmpint (cost->overhead, ==, CW_MONEY (44));
+  g_assert_cmpint (cost->profit, ==, 1848000);      /* 184.80 */
+  g_assert_cmpint (cost->tax, ==, 887000);          /* 88.704 */
+  g_assert_cmpint (cost->bid, ==, CW_MONEY (1200)); /* 1197.50 */
+  g_assert_cmpint (cost->rounding, ==, 25000);
+  g_assert_cmpint (cost->per_area, ==, CW_MONEY (120));
+
+  bid.profit_on = CW_PROFIT_ON_PRICE;
+  bid.tax_on = CW_TAX_ON_LINES;
+  bid.rounding = 0;
+  cw_cost_finish (cost, &bid, 0);
+  g_assert_cmpint (cost->profit, ==, CW_MONEY (231));
+  g_assert_cmpint (cost->tax, ==, CW_MONEY (48));
+  g_assert_cmpint (cost->bid, ==, CW_MONEY (1203));
+  g_assert_cmpint (cost->per_area, ==, 0);
+}
+
+/* L-05, derived: 44,000 lb of panels of 98.67 lb each hold 445. */
+static void
+test_trucks (void)
+{
+  const char *const settings
+      = "panel.mass=44.755959 panel.per-pallet=1000 joint-mortar=none "
+        "base-coat=none finish=none";
+  g_autoptr (CwTakeoff) full = takeoff_of (
+      "2.4x0.6", "panel.mass=44.755959 panel.per-pallet=1000 panel.spare=444 "
+                 "joint-mortar=none base-coat=none finish=none");
+  g_autoptr (CwTakeoff) over = takeoff_of (
+      "2.4x0.6", "panel.mass=44.755959 panel.per-pallet=1000 panel.spare=445 "
+                 "joint-mortar=none base-coat=none finish=none");
+  g_autoptr (CwTakeoff) one = takeoff_of ("2.4x0.6", settings);
+
+  case_assert_near (case_amount (full, NULL, "panel.order"), 445, 1e-12);
+  case_assert_near (case_amount (full, NULL, "truck.count"), 1, 1e-12);
+  case_assert_near (case_amount (over, NULL, "truck.count"), 2, 1e-12);
+  case_assert_near (case_amount (one, NULL, "truck.count"), 1, 1e-12);
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  g_test_add_func ("/estimate/cost/labour", test_labour);
+  g_test_add_func ("/estimate/cost/K-09", test_crew_output);
+  g_test_add_func ("/estimate/cost/lines-add-up", test_lines_add_up);
+  g_test_add_func ("/estimate/cost/parts", test_parts);
+  g_test_add_func ("/estimate/cost/L-05", test_trucks);
+  return g_test_run ();
+}
