@@ -6,7 +6,8 @@
 #include "cw-project.h"
 
 /* What differs from the defaults, in the sizes that are sold and built where
- * metric drawings are made; all common practice, no source. */
+ * metric drawings are made; all common practice, no source. The end lap is the
+ * round figure over the 6 in (152.4 mm) of IRC R703.2. */
 static void
 put_metric_sizes (CwNode *studs, CwNode *barrier)
 {
@@ -14,7 +15,7 @@ put_metric_sizes (CwNode *studs, CwNode *barrier)
   cw_node_put (barrier, "roll-width", CW_MM (1500));
   cw_node_put (barrier, "roll-length", CW_MM (50000));
   cw_node_put (barrier, "lap", CW_MM (100));
-  cw_node_put (barrier, "end-lap", CW_MM (150));
+  cw_node_put (barrier, "end-lap", CW_MM (160));
   cw_node_put (barrier, "wrap", CW_MM (300));
 }
 
