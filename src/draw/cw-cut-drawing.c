@@ -90,7 +90,7 @@ static void
 draw_piece (const CwCutPicture *picture, guint index, gboolean with_names)
 {
   const CwCutPlacement *placement = &g_array_index (
-      picture->panel->placements, CwCutPlacement, index);
+      picture->whole->placements, CwCutPlacement, index);
   const CwPiece *piece;
   const CwLayout *layout
       = cw_cut_piece (picture->plan, placement->blank, &piece);
@@ -105,16 +105,16 @@ draw_piece (const CwCutPicture *picture, guint index, gboolean with_names)
   label_piece (picture, face, &blank, index, name, with_names);
 }
 
+/* What nothing comes out of tells its size. */
 static void
-draw_rests (const CwCutPicture *picture)
+draw_rests (const CwCutPicture *picture, const GArray *rests,
+            gboolean with_size)
 {
-  g_autoptr (GArray) rests
-      = cw_cut_rests (picture->panel, &picture->plan->cut->rules);
-
   for (guint i = 0; i < rests->len; i++)
     {
       const CwBox *rest = &g_array_index (rests, CwBox, i);
-      g_autofree char *id = g_strdup_printf ("rest-%u", i + 1);
+      g_autofree char *id
+          = g_strdup_printf (with_size ? "rest-%u" : "freed-%u", i + 1);
       g_autofree char *width = cw_length_format_dimension (
           cw_box_width (rest), picture->style);
       g_autofree char *height = cw_length_format_dimension (
@@ -122,6 +122,8 @@ draw_rests (const CwCutPicture *picture)
       g_autofree char *size = g_strdup_printf ("%s × %s", width, height);
 
       cw_display_list_add_box (picture->list, CW_STYLE_CUT_REST, id, rest);
+      if (!with_size)
+        continue;
       cw_display_list_add_text_in (
           picture->list, CW_STYLE_PIECE_NUMBER, id,
           ((double) rest->left + (double) rest->right) / 2e6,
@@ -143,15 +145,19 @@ cw_cut_drawing (const CwPanelPlan *plan, guint panel, gboolean with_names,
       = { 0, 0, plan->cut->rules.length, plan->cut->rules.height };
   CwCutRoom taken = { 0, 0, (double) stock.right / 1e6,
                       (double) stock.top / 1e6 };
+  g_autoptr (CwCutWhole) whole = cw_cut_whole_new (plan, panel);
+  g_autoptr (GArray) left
+      = cw_cut_rests (plan->cut->panels->pdata[panel], &plan->cut->rules);
   g_autoptr (GArray) corners = g_array_new (FALSE, FALSE, sizeof (CwPoint));
   const CwCutPicture picture
-      = { cw_display_list_new (), plan, plan->cut->panels->pdata[panel],
+      = { cw_display_list_new (), plan, whole,
           style, mm_per_unit, corners, room ? room : &taken };
 
   *picture.room = taken;
   cw_display_list_add_box (picture.list, CW_STYLE_CUT_STOCK, "stock", &stock);
-  draw_rests (&picture);
-  for (guint i = 0; i < picture.panel->placements->len; i++)
+  draw_rests (&picture, left, TRUE);
+  draw_rests (&picture, whole->rests, FALSE);
+  for (guint i = 0; i < whole->placements->len; i++)
     draw_piece (&picture, i, with_names);
   cw_cut_draw_saw (&picture);
   cw_cut_draw_figures (&picture);

@@ -150,7 +150,7 @@ keep_inside (GArray *places, CwLength size)
 static GArray *
 places_of (const CwCutPicture *picture, gboolean upright, CwLength size)
 {
-  const GArray *cuts = picture->panel->cuts;
+  const GArray *cuts = picture->whole->cuts;
   GArray *places = g_array_new (FALSE, FALSE, sizeof (CwLength));
 
   for (guint i = 0; i < cuts->len; i++)

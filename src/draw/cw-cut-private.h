@@ -5,6 +5,7 @@
 #pragma once
 
 #include "cw-cut-drawing.h"
+#include "cw-cut-whole.h"
 
 G_BEGIN_DECLS
 
@@ -12,7 +13,7 @@ typedef struct
 {
   CwDisplayList *list;
   const CwPanelPlan *plan;
-  const CwCutPanel *panel;
+  const CwCutWhole *whole;
   const CwTextStyle *style;
   double mm_per_unit;
   GArray *corners;            /* CwPoint, where shapes are measured */

@@ -118,7 +118,7 @@ draw_cut (const Marking *marking, const CwCut *cut, guint number)
 void
 cw_cut_draw_saw (const CwCutPicture *picture)
 {
-  const GArray *cuts = picture->panel->cuts;
+  const GArray *cuts = picture->whole->cuts;
   g_autoptr (GArray) marks = g_array_new (FALSE, FALSE, sizeof (Mark));
   const Marking marking = { picture, marks };
 

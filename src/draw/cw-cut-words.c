@@ -26,6 +26,25 @@ cw_cut_step_text (const CwCut *cut, const CwCutRules *rules,
 }
 
 char *
+cw_cut_list_step_text (const CwCutListPanel *panel, guint index,
+                       const CwTextStyle *style)
+{
+  g_return_val_if_fail (panel != NULL, NULL);
+  g_return_val_if_fail (index < panel->whole->cuts->len, NULL);
+
+  const guint host = g_array_index (panel->whole->hosts, guint, index);
+  g_autofree char *step = cw_cut_step_text (
+      &g_array_index (panel->whole->cuts, CwCut, index),
+      &panel->plan->cut->rules, style);
+
+  if (host == CW_CUT_NO_HOST)
+    return g_steal_pointer (&step);
+  g_autofree char *letter = cw_cut_letter (host);
+  /* Translators: a piece's letter, then where a saw cut lies. */
+  return g_strdup_printf (_("in the waste of %s, %s"), letter, step);
+}
+
+char *
 cw_cut_shape_text (const CwPiece *piece)
 {
   static const struct

@@ -8,6 +8,11 @@
 
 G_BEGIN_DECLS
 
+/* cw_cut_step_text() of the cut @index of the panel; one that is made in the
+ * waste of a piece says so: "in the waste of A, across …". (transfer full) */
+char *cw_cut_list_step_text (const CwCutListPanel *panel, guint index,
+                             const CwTextStyle *style);
+
 /* "across at 1840 mm", "along at 300 mm, from 640 mm to 1840 mm". Places are
  * counted from the panel's lower left corner. (transfer full) */
 char *cw_cut_step_text (const CwCut *cut, const CwCutRules *rules,

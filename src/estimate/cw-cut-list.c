@@ -62,7 +62,7 @@ append_cut (GString *key, const CwCut *cut)
 
 /* All that makes panels alike. (transfer full) */
 static char *
-key_of (const Listing *listing, const CwCutPanel *panel)
+key_of (const Listing *listing, const CwCutWhole *panel)
 {
   const CwPanelPlan *plan = listing->share->plan;
   const CwCutRules *rules = &plan->cut->rules;
@@ -81,7 +81,7 @@ key_of (const Listing *listing, const CwCutPanel *panel)
 }
 
 static CwCutListPanel *
-panel_new (const Listing *listing, guint panel)
+panel_new (const Listing *listing, guint panel, CwCutWhole *whole)
 {
   CwCutListPanel *it = g_new0 (CwCutListPanel, 1);
 
@@ -89,6 +89,7 @@ panel_new (const Listing *listing, guint panel)
   it->buildup = listing->stock->buildup;
   it->plan = cw_panel_plan_ref (listing->share->plan);
   it->panel = panel;
+  it->whole = whole;
   it->pieces = g_array_new (FALSE, FALSE, sizeof (CwCutListPiece));
   g_ptr_array_add (listing->list->panels, it);
   return it;
@@ -100,6 +101,7 @@ panel_free (gpointer data)
   CwCutListPanel *panel = data;
 
   cw_panel_plan_unref ((CwPanelPlan *) panel->plan);
+  cw_cut_whole_free (panel->whole);
   g_array_unref (panel->pieces);
   g_free (panel);
 }
@@ -116,7 +118,7 @@ wall_of (const Listing *listing, const CwLayout *layout)
 
 static void
 add_pieces (const Listing *listing, CwCutListPanel *to,
-            const CwCutPanel *panel)
+            const CwCutWhole *panel)
 {
   const CwPanelPlan *plan = listing->share->plan;
 
@@ -141,18 +143,20 @@ add_share (const Listing *listing)
 
   for (guint i = 0; cut && i < cut->panels->len; i++)
     {
-      const CwCutPanel *panel = cut->panels->pdata[i];
-      g_autofree char *key = key_of (listing, panel);
+      CwCutWhole *whole = cw_cut_whole_new (listing->share->plan, i);
+      g_autofree char *key = key_of (listing, whole);
       CwCutListPanel *to = g_hash_table_lookup (listing->alike, key);
 
       if (!to)
         {
-          to = panel_new (listing, i);
+          to = panel_new (listing, i, whole);
           g_hash_table_insert (listing->alike, g_steal_pointer (&key), to);
         }
       to->n += listing->share->times;
       listing->list->n_panels += listing->share->times;
-      add_pieces (listing, to, panel);
+      add_pieces (listing, to, whole);
+      if (to->whole != whole)
+        cw_cut_whole_free (whole);
     }
 }
 
@@ -275,14 +279,6 @@ cw_cut_list_panel_is_for (const CwCutListPanel *panel, guint wall)
     if (g_array_index (panel->pieces, CwCutListPiece, i).wall == wall)
       return TRUE;
   return FALSE;
-}
-
-const CwCutPanel *
-cw_cut_list_cuts (const CwCutListPanel *panel)
-{
-  g_return_val_if_fail (panel != NULL, NULL);
-
-  return panel->plan->cut->panels->pdata[panel->panel];
 }
 
 const CwPiece *

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "cw-cut-face.h"
+#include "cw-cut-whole.h"
 #include "cw-takeoff.h"
 
 G_BEGIN_DECLS
@@ -24,6 +25,7 @@ typedef struct
   const CwBuildup *buildup;
   const CwPanelPlan *plan;   /* where the first of them is */
   guint panel;               /* and its place there */
+  CwCutWhole *whole;         /* all that comes out of it */
   guint n;                   /* panels alike: same blanks, shapes and cuts */
   GArray *pieces;            /* CwCutListPiece, slot by slot */
 } CwCutListPanel;
@@ -46,8 +48,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwCutList, cw_cut_list_unref)
 /* Something of @panel goes on that wall of the takeoff. */
 gboolean cw_cut_list_panel_is_for (const CwCutListPanel *panel, guint wall);
 
-/* Both borrowed. */
-const CwCutPanel *cw_cut_list_cuts (const CwCutListPanel *panel);
+/* Borrowed. */
 const CwPiece *cw_cut_list_piece (const CwCutList *list,
                                   const CwCutListPiece *piece,
                                   const CwLayout **layout);

@@ -27,9 +27,11 @@ cw_cut_piece (const CwPanelPlan *plan, guint blank, const CwPiece **piece)
   return layout;
 }
 
-static gboolean
-runs_upright (const CwLayout *layout)
+gboolean
+cw_cut_stands (const CwLayout *layout)
 {
+  g_return_val_if_fail (layout != NULL, FALSE);
+
   return ((const CwSettingOut *) layout->wall->buildup->setting_out)->run
          == CW_RUN_VERTICAL;
 }
@@ -45,7 +47,7 @@ cw_cut_face (const CwPanelPlan *plan, const CwCutPlacement *placement)
   CwBox box = piece->box;
 
   /* A panel that stands on the wall lies with its foot at the left. */
-  if (runs_upright (layout) != placement->turned)
+  if (!cw_cut_stands (layout) != !placement->turned)
     {
       CwRegion *turned = cw_region_turn (face);
       cw_region_unref (face);

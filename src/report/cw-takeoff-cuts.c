@@ -144,16 +144,15 @@ static void
 append_steps (const CwPapers *papers, const CwCutListPanel *panel,
               GString *text)
 {
-  const CwCutPanel *it = cw_cut_list_cuts (panel);
+  const guint n = panel->whole->cuts->len;
 
-  for (guint i = 0; i < it->cuts->len; i++)
+  for (guint i = 0; i < n; i++)
     {
-      g_autofree char *step = cw_cut_step_text (
-          &g_array_index (it->cuts, CwCut, i), &panel->plan->cut->rules,
-          &papers->options->style);
+      g_autofree char *step
+          = cw_cut_list_step_text (panel, i, &papers->options->style);
       g_string_append_printf (text, "%u   %s\n", i + 1, step);
     }
-  if (it->cuts->len == 0)
+  if (n == 0)
     g_string_append_printf (text, "%s\n",
                             _("No straight cut right across the panel."));
 }

@@ -56,7 +56,7 @@ has_text (const CwDisplayList *list, CwStyle style, const char *text)
 
 /* Every cut has its line, its number and its figure. */
 static void
-check_cuts (const CwDisplayList *list, const CwCutPanel *panel)
+check_cuts (const CwDisplayList *list, const CwCutWhole *panel)
 {
   for (guint i = 0; i < panel->cuts->len; i++)
     {
@@ -73,46 +73,70 @@ check_cuts (const CwDisplayList *list, const CwCutPanel *panel)
     }
 }
 
-/* The faces lie in their blanks, the blanks and the rests in the panel, and
- * none on another. */
-static void
-check_places (const CwPanelPlan *plan, const CwCutPanel *panel)
+static gboolean
+are_apart (const CwRegion *a, const CwRegion *b)
 {
-  const CwCutRules *rules = &plan->cut->rules;
-  g_autoptr (GArray) boxes = cw_cut_rests (panel, rules);
+  const CwBox one = cw_region_box (a), other = cw_region_box (b);
+  g_autoptr (CwRegion) both = NULL;
+
+  if (!cw_box_overlaps (&one, &other))
+    return TRUE;
+  both = cw_region_intersect (a, b);
+  return cw_region_area (both) < 1e-12;
+}
+
+static void
+check_inside (const CwBox *box, const CwCutRules *rules)
+{
+  g_assert_cmpint (box->left, >=, 0);
+  g_assert_cmpint (box->bottom, >=, 0);
+  g_assert_cmpint (box->right, <=, rules->length);
+  g_assert_cmpint (box->top, <=, rules->height);
+}
+
+/* (transfer full): as large as the blank and the piece. */
+static CwRegion *
+checked_face (const CwPanelPlan *plan, const CwCutPlacement *it)
+{
+  CwRegion *face = cw_cut_face (plan, it);
+  const CwBox box = cw_region_box (face);
+  const CwPiece *piece;
+
+  g_assert_nonnull (cw_cut_piece (plan, it->blank, &piece));
+  g_assert_cmpint (box.left, ==, it->x);
+  g_assert_cmpint (box.bottom, ==, it->y);
+  g_assert_cmpint (box.right, ==, it->x + it->width);
+  g_assert_cmpint (box.top, ==, it->y + it->height);
+  if (!(piece->cuts & CW_CUT_HOLE))
+    g_assert_cmpfloat_with_epsilon (cw_region_area (face), piece->area,
+                                    1e-9);
+  check_inside (&box, &plan->cut->rules);
+  return face;
+}
+
+/* The pieces and the rests lie in the panel, and none on another. */
+static void
+check_places (const CwPanelPlan *plan, guint index, const CwCutWhole *panel)
+{
+  g_autoptr (GArray) rests
+      = cw_cut_rests (plan->cut->panels->pdata[index], &plan->cut->rules);
+  g_autoptr (GPtrArray) faces
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_region_unref);
 
   for (guint i = 0; i < panel->placements->len; i++)
+    g_ptr_array_add (faces,
+                     checked_face (plan, &g_array_index (panel->placements,
+                                                         CwCutPlacement, i)));
+  for (guint i = 0; i < rests->len; i++)
     {
-      const CwCutPlacement *it
-          = &g_array_index (panel->placements, CwCutPlacement, i);
-      g_autoptr (CwRegion) face = cw_cut_face (plan, it);
-      const CwBox blank = { it->x, it->y, it->x + it->width,
-                            it->y + it->height };
-      const CwBox box = cw_region_box (face);
-      const CwPiece *piece;
+      const CwBox *rest = &g_array_index (rests, CwBox, i);
 
-      g_assert_nonnull (cw_cut_piece (plan, it->blank, &piece));
-      g_assert_cmpint (box.left, ==, blank.left);
-      g_assert_cmpint (box.bottom, ==, blank.bottom);
-      g_assert_cmpint (box.right, ==, blank.right);
-      g_assert_cmpint (box.top, ==, blank.top);
-      if (!(piece->cuts & CW_CUT_HOLE))
-        g_assert_cmpfloat_with_epsilon (cw_region_area (face), piece->area,
-                                        1e-9);
-      g_array_append_val (boxes, blank);
+      check_inside (rest, &plan->cut->rules);
+      g_ptr_array_add (faces, cw_region_new_box (rest, 0));
     }
-  for (guint i = 0; i < boxes->len; i++)
-    {
-      const CwBox *box = &g_array_index (boxes, CwBox, i);
-
-      g_assert_cmpint (box->left, >=, 0);
-      g_assert_cmpint (box->bottom, >=, 0);
-      g_assert_cmpint (box->right, <=, rules->length);
-      g_assert_cmpint (box->top, <=, rules->height);
-      for (guint j = 0; j < i; j++)
-        g_assert_false (
-            cw_box_overlaps (box, &g_array_index (boxes, CwBox, j)));
-    }
+  for (guint i = 0; i < faces->len; i++)
+    for (guint j = 0; j < i; j++)
+      g_assert_true (are_apart (faces->pdata[i], faces->pdata[j]));
 }
 
 static void
@@ -131,13 +155,13 @@ check_room (const CwDisplayList *list, const CwCutRoom *room)
 static void
 check_panel (const CwPanelPlan *plan, guint index)
 {
-  const CwCutPanel *panel = plan->cut->panels->pdata[index];
+  g_autoptr (CwCutWhole) panel = cw_cut_whole_new (plan, index);
   CwCutRoom room;
   g_autoptr (CwDisplayList) list
       = cw_cut_drawing (plan, index, TRUE, metric (), UNIT, &room);
 
   check_cuts (list, panel);
-  check_places (plan, panel);
+  check_places (plan, index, panel);
   check_room (list, &room);
   for (guint i = 0; i < panel->placements->len; i++)
     {
@@ -180,6 +204,159 @@ check_house (gboolean upright, gboolean turn)
   g_assert_cmpuint (plan->cut->panels->len, >, 3);
   for (guint i = 0; i < plan->cut->panels->len; i++)
     check_panel (plan, i);
+}
+
+/* A wall with those corners and a small one beside it, looked at long enough
+ * to use waste. (transfer full) */
+static CwTakeoff *
+wall_and_small (const CwCorner *corners, guint n, CwLength width,
+                CwLength height, const char *settings)
+{
+  const CwCorner small[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                             { { width, 0 }, 0, CW_EDGE_JOINT },
+                             { { width, height }, 0, CW_EDGE_EAVE },
+                             { { 0, height }, 0, CW_EDGE_JOINT } };
+  g_autoptr (GPtrArray) none
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_node_unref);
+  g_autoptr (GPtrArray) walls
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_node_unref);
+  g_autoptr (CwProject) project = NULL;
+  g_autoptr (CwTakeoff) plain = NULL;
+
+  g_ptr_array_add (walls, case_elevation_of ("large", corners, n, none));
+  g_ptr_array_add (walls, case_elevation_of ("small", small, 4, none));
+  project = case_project_of (walls, settings);
+  plain = cw_takeoff_new (project, NULL, NULL);
+  return cw_takeoff_improve (plain, CW_CUT_EFFORT_LIVE, NULL);
+}
+
+static const CwPanelPlan *
+shared_plan (const CwTakeoff *takeoff)
+{
+  const CwPanelStock *stock = takeoff->stocks->pdata[0];
+
+  return g_array_index (stock->shares, CwPanelShare, 0).plan;
+}
+
+/* A gable as wide and high as a panel: the small wall comes out of what its
+ * rakes cut off, and is in the picture of the same panel. */
+static void
+test_out_of_waste (void)
+{
+  const CwCorner gable[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                             { { CW_MM (2400), 0 }, 0, CW_EDGE_RAKE },
+                             { { CW_MM (1200), CW_MM (600) }, 0,
+                               CW_EDGE_RAKE } };
+  g_autoptr (CwTakeoff) takeoff
+      = wall_and_small (gable, 3, CW_MM (590), CW_MM (290), "");
+  g_autoptr (CwCutList) list = cw_cut_list_new (takeoff, NULL);
+  const CwCutListPanel *panel;
+  g_autofree char *step = NULL;
+
+  g_assert_cmpuint (list->panels->len, ==, 1);
+  panel = list->panels->pdata[0];
+  g_assert_cmpuint (panel->whole->rests->len, ==, 1);
+  g_assert_cmpuint (panel->whole->placements->len, ==, 2);
+  g_assert_cmpuint (panel->pieces->len, ==, 2);
+  g_assert_cmpuint (panel->whole->cuts->len, >, 0);
+  check_panel (panel->plan, panel->panel);
+  step = cw_cut_list_step_text (panel, 0, metric ());
+  g_assert_true (g_str_has_prefix (step, "in the waste of A, "));
+}
+
+/* A rest with nothing in it, so that its place is looked at alone. */
+static void
+use_rest (CwPanelRest *rest)
+{
+  if (rest->cut)
+    return;
+  rest->cut = g_new0 (CwCutPanel, 1);
+  rest->cut->placements = g_array_new (FALSE, FALSE, sizeof (CwCutPlacement));
+  rest->cut->cuts = g_array_new (FALSE, FALSE, sizeof (CwCut));
+}
+
+/* Lays the blank of @piece the other way. Returns the panel it is on. */
+static guint
+turn_blank (const CwPanelPlan *plan, guint piece, gboolean turned)
+{
+  for (guint i = 0; i < plan->cut->panels->len; i++)
+    {
+      const CwCutPanel *panel = plan->cut->panels->pdata[i];
+      for (guint j = 0; j < panel->placements->len; j++)
+        {
+          CwCutPlacement *it
+              = &g_array_index (panel->placements, CwCutPlacement, j);
+          const CwLength width = it->width;
+
+          if (it->blank != piece)
+            continue;
+          if (!it->turned != !turned)
+            {
+              it->width = it->height;
+              it->height = width;
+              it->turned = turned;
+            }
+          return i;
+        }
+    }
+  g_assert_not_reached ();
+}
+
+/* The corner cut off by the rake, seen on the wall and on the panel, lies
+ * within the blank and clear of the piece. */
+static void
+check_rest_of (const CwPanelPlan *plan, CwPanelRest *rest, gboolean turned)
+{
+  const guint index = turn_blank (plan, rest->host, turned);
+  g_autoptr (CwCutWhole) whole = NULL;
+
+  use_rest (rest);
+  whole = cw_cut_whole_new (plan, index);
+  g_assert_cmpuint (whole->rests->len, ==, 1);
+  for (guint i = 0; i < whole->placements->len; i++)
+    {
+      const CwCutPlacement *it
+          = &g_array_index (whole->placements, CwCutPlacement, i);
+      const CwBox *box = &g_array_index (whole->rests, CwBox, 0);
+      g_autoptr (CwRegion) face = NULL;
+      g_autoptr (CwRegion) freed = cw_region_new_box (box, 0);
+
+      if (it->blank != rest->host)
+        continue;
+      face = cw_cut_face (plan, it);
+      g_assert_cmpint (box->left, >=, it->x);
+      g_assert_cmpint (box->bottom, >=, it->y);
+      g_assert_cmpint (box->right, <=, it->x + it->width);
+      g_assert_cmpint (box->top, <=, it->y + it->height);
+      g_assert_true (are_apart (face, freed));
+    }
+}
+
+static void
+check_rests_turn (const char *settings)
+{
+  const CwCorner corners[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                               { { CW_MM (560), 0 }, 0, CW_EDGE_JOINT },
+                               { { CW_MM (560), CW_MM (100) }, 0,
+                                 CW_EDGE_RAKE },
+                               { { CW_MM (200), CW_MM (500) }, 0,
+                                 CW_EDGE_EAVE },
+                               { { 0, CW_MM (500) }, 0, CW_EDGE_JOINT } };
+  g_autoptr (CwTakeoff) takeoff
+      = wall_and_small (corners, G_N_ELEMENTS (corners), CW_MM (150),
+                        CW_MM (100), settings);
+  const CwPanelPlan *plan = shared_plan (takeoff);
+
+  g_assert_cmpuint (plan->rests->len, ==, 1);
+  check_rest_of (plan, &g_array_index (plan->rests, CwPanelRest, 0), FALSE);
+  check_rest_of (plan, &g_array_index (plan->rests, CwPanelRest, 0), TRUE);
+}
+
+static void
+test_rests_turn (void)
+{
+  check_rests_turn ("");
+  check_rests_turn ("setting-out.run=vertical");
 }
 
 static void
@@ -347,6 +524,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/draw/cuts/upright", test_upright);
   g_test_add_func ("/draw/cuts/turned", test_turned);
   g_test_add_func ("/draw/cuts/foot-left", test_foot_left);
+  g_test_add_func ("/draw/cuts/out-of-waste", test_out_of_waste);
+  g_test_add_func ("/draw/cuts/waste-turns", test_rests_turn);
   g_test_add_func ("/draw/cuts/rests", test_rests);
   g_test_add_func ("/draw/cuts/golden", test_golden);
   g_test_add_func ("/draw/cuts/list", test_list);
