@@ -3,15 +3,25 @@
 
 #include "cw-i18n.h"
 
+/* Feet, inches and fractions stay on one line. (transfer full) */
+static char *
+unbroken (CwLength length, const CwTextStyle *style)
+{
+  g_autofree char *text = cw_length_format (length, style);
+  g_auto (GStrv) parts = g_strsplit (text, " ", -1);
+
+  return g_strjoinv ("\302\240", parts);
+}
+
 char *
 cw_cut_step_text (const CwCut *cut, const CwCutRules *rules,
                   const CwTextStyle *style)
 {
   g_return_val_if_fail (cut != NULL && rules != NULL && style != NULL, NULL);
 
-  g_autofree char *at = cw_length_format (cut->at, style);
-  g_autofree char *from = cw_length_format (cut->from, style);
-  g_autofree char *to = cw_length_format (cut->to, style);
+  g_autofree char *at = unbroken (cut->at, style);
+  g_autofree char *from = unbroken (cut->from, style);
+  g_autofree char *to = unbroken (cut->to, style);
   const gboolean is_through
       = cut->from <= 0
         && cut->to >= (cut->upright ? rules->height : rules->length);

@@ -511,9 +511,9 @@ test_words (void)
   g_autofree char *first = cw_cut_step_text (&across, &rules, metric ());
   g_autofree char *second = cw_cut_step_text (&along, &rules, metric ());
 
-  g_assert_cmpstr (first, ==, "across at 1840 mm");
+  g_assert_cmpstr (first, ==, "across at 1840\302\240mm");
   g_assert_cmpstr (second, ==,
-                   "along at 300 mm, from 640 mm to 1840 mm");
+                   "along at 300\302\240mm, from 640\302\240mm to 1840\302\240mm");
 }
 
 int
