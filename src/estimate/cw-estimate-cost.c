@@ -13,7 +13,15 @@ name_of_layer (const CwNode *layer)
   int name = cw_node_type_field (layer->type, "name");
   const char *text = name < 0 ? "" : cw_node_get_text (layer, (guint) name);
 
-  return *text ? text : layer->type->label;
+  if (*text)
+    return text;
+  if (layer->type == &cw_bead_type)
+    return cw_field_choice_by_value (
+               &cw_bead_type.fields[cw_node_type_field (&cw_bead_type,
+                                                        "kind")],
+               ((const CwBead *) layer)->kind)
+        ->label;
+  return layer->type->label;
 }
 
 void
@@ -104,9 +112,9 @@ add_lines (CwProjectEstimate *estimate)
     add_own_line (estimate, cw_list_at (project->own_lines, i));
 }
 
-static CwQuantity *
-add_money (CwProjectEstimate *estimate, const char *key, const char *variant,
-           CwMoney money)
+CwQuantity *
+cw_estimate_add_money (CwProjectEstimate *estimate, const char *key,
+                       const char *variant, CwMoney money)
 {
   const CwCurrency *currency = &estimate->cost->currency;
   CwQuantity *quantity = cw_quantity_add_variant (
@@ -127,7 +135,7 @@ add_sum (CwProjectEstimate *estimate, const char *key, CwCostKind kind)
 
   for (guint i = 0; i < cost->lines->len; i++)
     n += ((const CwCostLine *) cost->lines->pdata[i])->kind == kind;
-  cw_quantity_step (add_money (estimate, key, NULL, cost->sums[kind]),
+  cw_quantity_step (cw_estimate_add_money (estimate, key, NULL, cost->sums[kind]),
                     N_ ("{0} lines, each rounded once; {1} lines of the whole "
                         "bid have no price yet"),
                     { n, "" }, { cost->n_unpriced, "" });
@@ -136,7 +144,7 @@ add_sum (CwProjectEstimate *estimate, const char *key, CwCostKind kind)
       CwMoney money = cw_cost_at_step (cost, kind, step);
 
       if (money != 0)
-        cw_quantity_step (add_money (estimate, key,
+        cw_quantity_step (cw_estimate_add_money (estimate, key,
                                      step == CW_STEP_COST
                                          ? N_ ("Own lines")
                                          : cw_trade_step_label (step),
@@ -150,7 +158,7 @@ static void
 add_part (CwProjectEstimate *estimate, const char *key, CwMoney money,
           CwDecimal percent, CwMoney of, const char *sentence)
 {
-  CwQuantity *quantity = add_money (estimate, key, NULL, money);
+  CwQuantity *quantity = cw_estimate_add_money (estimate, key, NULL, money);
 
   cw_quantity_step (quantity, sentence,
                     { cw_decimal_to_double (percent), "%" },
@@ -186,7 +194,7 @@ static void
 add_bid (CwProjectEstimate *estimate, const CwBid *bid, double area)
 {
   const CwCost *cost = estimate->cost;
-  CwQuantity *line = add_money (estimate, "cost.bid", NULL, cost->bid);
+  CwQuantity *line = cw_estimate_add_money (estimate, "cost.bid", NULL, cost->bid);
 
   cw_quantity_step (line,
                     N_ ("all of it {0}, rounded up to whole {1}: {2} more"),
@@ -194,7 +202,7 @@ add_bid (CwProjectEstimate *estimate, const CwBid *bid, double area)
                       line->unit },
                     { cw_decimal_to_double (bid->rounding), line->unit },
                     { cw_money_to_double (cost->rounding), line->unit });
-  line = add_money (estimate, "cost.unit", NULL, cost->per_area);
+  line = cw_estimate_add_money (estimate, "cost.unit", NULL, cost->per_area);
   cw_quantity_step (line, N_ ("the bid {0} over {1} of net wall, for 1 m²"),
                     { cw_money_to_double (cost->bid), line->unit },
                     { area, "m²" });

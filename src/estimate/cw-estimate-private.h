@@ -160,6 +160,18 @@ void cw_estimate_mesh_piece_packages (CwProjectEstimate *estimate);
 void cw_estimate_project_labour (CwProjectEstimate *estimate);
 void cw_estimate_cost (CwProjectEstimate *estimate);
 
+/* (transfer full) (element-type CwAlternateTakeoff) (nullable): NULL when
+ * cancelled */
+GPtrArray *cw_alternates_new (const CwTakeoff *takeoff,
+                              const CwTakeoff *former,
+                              GCancellable *cancellable);
+void cw_estimate_alternates (CwProjectEstimate *estimate);
+
+/* A line of money, exact. */
+CwQuantity *cw_estimate_add_money (CwProjectEstimate *estimate,
+                                   const char *key, const char *variant,
+                                   CwMoney money);
+
 /* A line of the order list: @n packages of @layer for @quantity, whose order
  * unit is set, at the price that the layer's field @price says. */
 void cw_estimate_buy (CwProjectEstimate *estimate, const CwQuantity *quantity,

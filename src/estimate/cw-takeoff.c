@@ -79,6 +79,7 @@ add_project_lines (CwTakeoff *takeoff)
   cw_estimate_delivery (&estimate);
   cw_estimate_project_labour (&estimate);
   cw_estimate_cost (&estimate);
+  cw_estimate_alternates (&estimate);
   cw_quantities_sort (takeoff->quantities);
 }
 
@@ -105,6 +106,9 @@ add_project (CwTakeoff *takeoff, const CwTakeoff *former,
   takeoff->cost = cw_cost_new (takeoff->project);
   takeoff->stocks = cw_panel_stocks_new (takeoff, former, cancellable);
   if (takeoff->stocks == NULL)
+    return FALSE;
+  takeoff->alternates = cw_alternates_new (takeoff, former, cancellable);
+  if (takeoff->alternates == NULL)
     return FALSE;
   add_project_lines (takeoff);
   return TRUE;
@@ -159,6 +163,11 @@ cw_takeoff_is_settled (const CwTakeoff *takeoff, CwCutEffort effort)
     if (!cw_panel_mixes_are_settled (
             ((CwPanelStock *) takeoff->stocks->pdata[i])->mixes, effort))
       return FALSE;
+  for (guint i = 0; i < takeoff->alternates->len; i++)
+    if (!cw_takeoff_is_settled (
+            ((CwAlternateTakeoff *) takeoff->alternates->pdata[i])->takeoff,
+            effort))
+      return FALSE;
   return TRUE;
 }
 
@@ -197,6 +206,7 @@ cw_takeoff_unref (CwTakeoff *takeoff)
     return;
   g_ptr_array_unref (takeoff->quantities);
   g_clear_pointer (&takeoff->cost, cw_cost_free);
+  g_clear_pointer (&takeoff->alternates, g_ptr_array_unref);
   g_clear_pointer (&takeoff->stocks, g_ptr_array_unref);
   g_ptr_array_unref (takeoff->walls);
   cw_node_unref (takeoff->project);

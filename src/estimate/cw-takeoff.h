@@ -58,7 +58,16 @@ typedef struct
                                  panels: its first stock tells, others 0 */
 } CwPanelStock;
 
+typedef struct CwTakeoff CwTakeoff;
+
+/* The project with one buildup in place of another. */
 typedef struct
+{
+  const CwAlternate *alternate;   /* of the project */
+  CwTakeoff *takeoff;
+} CwAlternateTakeoff;
+
+struct CwTakeoff
 {
   gatomicrefcount count;
   CwCutEffort effort;         /* how long cut plans were looked for, at least */
@@ -67,7 +76,8 @@ typedef struct
   GPtrArray *stocks;          /* CwPanelStock */
   GPtrArray *quantities;      /* CwQuantity of the whole project */
   CwCost *cost;
-} CwTakeoff;
+  GPtrArray *alternates;      /* CwAlternateTakeoff: those that name both buildups */
+};
 
 /*
  * cw_takeoff_new:

@@ -53,6 +53,19 @@ add_summary (const CwPapers *papers)
   cw_pages_add_table (papers->pages, table);
 }
 
+/* In the unit that it is priced by, whatever the reader's units. */
+static char *
+priced_amount (const CwPapers *papers, const CwCostLine *line)
+{
+  const gboolean is_whole
+      = cw_money_amount (line->amount) % CW_DECIMAL_ONE == 0;
+  g_autofree char *number = cw_text_style_number (
+      &papers->options->style, line->amount, is_whole ? 0 : 2);
+
+  return *line->unit ? g_strdup_printf ("%s\302\240%s", number, line->unit)
+                     : g_steal_pointer (&number);
+}
+
 static char *
 amount_text (const CwPapers *papers, const CwCostLine *line)
 {
@@ -61,7 +74,23 @@ amount_text (const CwPapers *papers, const CwCostLine *line)
 
   return line->kind == CW_COST_MATERIAL && line->step != CW_STEP_COST
              ? cw_papers_order (papers, &order)
-             : cw_papers_amount (papers, line->amount, line->unit);
+             : priced_amount (papers, line);
+}
+
+/* With the places of the currency, and more where it has more. */
+static char *
+price_text (const CwPapers *papers, CwDecimal price)
+{
+  const CwTextStyle *style = &papers->options->style;
+  CwDecimal step = CW_DECIMAL_ONE;
+
+  for (guint i = 0; i < papers->takeoff->cost->currency.places; i++)
+    step /= 10;
+  return price % step == 0
+             ? cw_text_style_number (
+                   style, cw_decimal_to_double (price),
+                   papers->takeoff->cost->currency.places)
+             : cw_decimal_format (price, style);
 }
 
 static void
@@ -72,8 +101,7 @@ add_line (const CwPapers *papers, CwTable *table, const CwCostLine *line)
   cw_table_take_cell (table,
                       line->price == 0
                           ? g_strdup (_("no price"))
-                          : cw_decimal_format (line->price,
-                                               &papers->options->style));
+                          : price_text (papers, line->price));
   cw_table_take_cell (table, money (papers, line->money));
 }
 
@@ -109,6 +137,33 @@ add_kind (const CwPapers *papers, CwCostKind kind, const char *title)
   cw_papers_add_titled_table (papers, _(title), table);
 }
 
+static const CwTableColumn alternate_columns[] = {
+  { N_ ("Alternate"), 40, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Bid with it"), 30, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("More or less"), 30, CW_ALIGN_RIGHT, CW_TYPE_STRONG },
+};
+
+static void
+add_alternates (const CwPapers *papers)
+{
+  const CwTakeoff *takeoff = papers->takeoff;
+  g_autoptr (CwTable) table
+      = cw_table_new (alternate_columns, G_N_ELEMENTS (alternate_columns));
+
+  for (guint i = 0; i < takeoff->alternates->len; i++)
+    {
+      const CwAlternateTakeoff *it = takeoff->alternates->pdata[i];
+      const CwMoney bid = it->takeoff->cost->bid;
+
+      cw_table_add_cell (table, *it->alternate->name
+                                    ? it->alternate->name
+                                    : _(cw_alternate_type.label));
+      cw_table_take_cell (table, money (papers, bid));
+      cw_table_take_cell (table, money (papers, bid - takeoff->cost->bid));
+    }
+  cw_papers_add_titled_table (papers, _("Alternates"), table);
+}
+
 void
 cw_papers_add_bid (const CwPapers *papers)
 {
@@ -132,4 +187,5 @@ cw_papers_add_bid (const CwPapers *papers)
   add_kind (papers, CW_COST_MATERIAL, N_ ("Order list with prices"));
   add_kind (papers, CW_COST_LABOUR, N_ ("Labour"));
   add_kind (papers, CW_COST_EQUIPMENT, N_ ("Equipment"));
+  add_alternates (papers);
 }

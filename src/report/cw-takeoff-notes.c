@@ -85,7 +85,8 @@ cw_papers_add_cover (const CwPapers *papers)
   cw_page_add_item (papers->pages, "–",
                     _("Not covered: framing, sheathing, flashings, the "
                       "windows and doors themselves, soffits, roofing, "
-                      "scaffolding, hoists, disposal and taxes."));
+                      "scaffolding, hoists, disposal and taxes, but for what "
+                      "the bid names."));
   add_panel_rule (papers);
   if (!has_step (papers->takeoff, CW_STEP_LABOUR)
       && !has_step (papers->takeoff, CW_STEP_COST))

@@ -8,10 +8,10 @@
 #include "cw-takeoff-papers.h"
 
 static const CwTableColumn project_columns[] = {
-  { N_ ("Quantity"), 25, CW_ALIGN_LEFT, CW_TYPE_BODY },
-  { N_ ("Amount"), 13, CW_ALIGN_RIGHT, CW_TYPE_BODY },
-  { N_ ("To order"), 17, CW_ALIGN_RIGHT, CW_TYPE_STRONG },
-  { N_ ("How it is measured, and where it comes from"), 46, CW_ALIGN_LEFT,
+  { N_ ("Quantity"), 24, CW_ALIGN_LEFT, CW_TYPE_BODY },
+  { N_ ("Amount"), 16, CW_ALIGN_RIGHT, CW_TYPE_BODY },
+  { N_ ("To order"), 16, CW_ALIGN_RIGHT, CW_TYPE_STRONG },
+  { N_ ("How it is measured, and where it comes from"), 45, CW_ALIGN_LEFT,
     CW_TYPE_SMALL },
 };
 

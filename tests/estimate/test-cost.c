@@ -142,6 +142,87 @@ test_trucks (void)
   case_assert_near (case_amount (one, NULL, "truck.count"), 1, 1e-12);
 }
 
+/* @project with its buildup twice, the second with dearer and heavier
+ * panels, and that one as an alternate. */
+static CwProject *
+with_alternate (const CwProject *project)
+{
+  const CwBuildup *first = cw_list_at (project->buildups, 0);
+  CwNode *changed = cw_node_copy (&project->node);
+  g_autoptr (CwNode) second = cw_node_copy (&first->node);
+  g_autoptr (CwNode) panel = cw_node_copy (cw_list_at (first->panels, 0));
+  g_autoptr (CwNode) alternate = cw_node_new (&cw_alternate_type);
+  g_autoptr (CwList) panels = NULL;
+  g_autoptr (CwList) buildups = NULL;
+  g_autoptr (CwList) alternates = NULL;
+
+  cw_node_put (panel, "price", CW_DECIMAL (60));
+  cw_node_put (panel, "mass", CW_DECIMAL (60));
+  panels = cw_list_new (&panel, 1);
+  cw_node_put_text (second, "id", "b2");
+  cw_node_set_list (second, CW_BUILDUP_PANELS, panels);
+  buildups = cw_list_append (project->buildups, second);
+  cw_node_put_text (alternate, "name", "Thick");
+  cw_node_put_text (alternate, "buildup", "b1");
+  cw_node_put_text (alternate, "by", "b2");
+  alternates = cw_list_new (&alternate, 1);
+  cw_node_set_list (changed, CW_PROJECT_BUILDUPS, buildups);
+  cw_node_set_list (changed, CW_PROJECT_ALTERNATES, alternates);
+  cw_node_freeze (changed);
+  return (CwProject *) changed;
+}
+
+static const CwQuantity *
+alternate_line (const CwTakeoff *takeoff)
+{
+  for (guint i = 0; i < takeoff->quantities->len; i++)
+    {
+      const CwQuantity *quantity = takeoff->quantities->pdata[i];
+
+      if (g_str_equal (quantity->type->key, "cost.alternate"))
+        return quantity;
+    }
+  g_error ("no alternate");
+}
+
+/* Forty panels and two spare ones, 13.50 dearer each. */
+static void
+test_alternate (void)
+{
+  g_autoptr (CwProject) bare = case_project ("9.609x6.027", PRICES);
+  g_autoptr (CwProject) project = with_alternate (bare);
+  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+  g_autoptr (CwTakeoff) plain = cw_takeoff_new (bare, NULL, NULL);
+  const CwQuantity *line = alternate_line (takeoff);
+
+  g_assert_cmpstr (line->variant, ==, "Thick");
+  g_assert_cmpint (line->money, ==, CW_MONEY (567));
+  g_assert_cmpint (takeoff->cost->bid, ==, plain->cost->bid);
+}
+
+/* An edit elsewhere works out no wall of an alternate again. */
+static void
+test_alternate_is_kept (void)
+{
+  g_autoptr (CwProject) bare = case_project ("9x6; 8x3", PRICES);
+  g_autoptr (CwProject) project = with_alternate (bare);
+  g_autoptr (CwTakeoff) first = cw_takeoff_new (project, NULL, NULL);
+  CwNode *edited = cw_node_copy (&project->node);
+  g_autoptr (CwProject) next = NULL;
+  g_autoptr (CwTakeoff) second = NULL;
+  const CwAlternateTakeoff *a, *b;
+
+  cw_node_put_text (edited, "currency", "EUR");
+  cw_node_freeze (edited);
+  next = (CwProject *) edited;
+  second = cw_takeoff_new (next, first, NULL);
+  a = first->alternates->pdata[0];
+  b = second->alternates->pdata[0];
+  g_assert_true (a->takeoff->walls->pdata[0] == b->takeoff->walls->pdata[0]);
+  g_assert_true (a->takeoff->walls->pdata[1] == b->takeoff->walls->pdata[1]);
+  g_assert_cmpstr (b->takeoff->cost->currency.code, ==, "EUR");
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -151,5 +232,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/estimate/cost/lines-add-up", test_lines_add_up);
   g_test_add_func ("/estimate/cost/parts", test_parts);
   g_test_add_func ("/estimate/cost/L-05", test_trucks);
+  g_test_add_func ("/estimate/cost/alternate", test_alternate);
+  g_test_add_func ("/estimate/cost/alternate-is-kept",
+                   test_alternate_is_kept);
   return g_test_run ();
 }

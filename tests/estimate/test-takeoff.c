@@ -173,7 +173,9 @@ test_every_key (void)
       const CwQuantityType *type = &cw_quantity_types[i];
 
       g_assert_true (cw_quantity_type (type->key) == type);
-      case_amount (takeoff, NULL, type->key);
+      /* Each has a name of its own; see the tests of cost. */
+      if (!g_str_equal (type->key, "cost.alternate"))
+        case_amount (takeoff, NULL, type->key);
       g_assert_nonnull (cw_trade_step_label (type->step));
     }
   g_assert_null (cw_quantity_type ("wall"));
