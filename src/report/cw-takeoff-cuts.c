@@ -45,7 +45,10 @@ add_stocks (const CwPapers *papers)
           table,
           cw_papers_count (papers, stock->n_panels - stock->n_whole));
       cw_table_take_cell (table, cw_papers_count (papers, stock->n_panels));
-      cw_table_take_cell (table, cw_papers_count (papers, stock->least));
+      /* The bound is for all panels of a buildup together. */
+      cw_table_take_cell (table, stock->panel == 0
+                                     ? cw_papers_count (papers, stock->least)
+                                     : g_strdup (""));
     }
   cw_pages_add_table (papers->pages, table);
   cw_page_add_space (papers->pages, 2);

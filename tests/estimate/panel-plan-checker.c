@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "cw-cut-list.h"
 #include "one-plan-checker.h"
 
 CwTakeoff *
@@ -94,6 +95,41 @@ check_bounds (const CwTakeoff *takeoff)
     }
 }
 
+static guint
+n_listed (const GArray *pieces)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < pieces->len; i++)
+    n += g_array_index (pieces, CwCutListPiece, i).n;
+  return n;
+}
+
+/* The cut list leaves out no panel that is sawn and no sawn piece. */
+static void
+check_cut_list (const CwTakeoff *takeoff)
+{
+  g_autoptr (CwCutList) list = cw_cut_list_new (takeoff, NULL);
+  guint n_panels = 0, n_pieces = 0, n_sawn = 0, n_cut = 0;
+
+  for (guint i = 0; i < list->panels->len; i++)
+    {
+      const CwCutListPanel *panel = list->panels->pdata[i];
+
+      n_panels += panel->n;
+      n_pieces += n_listed (panel->pieces);
+    }
+  for (guint i = 0; i < takeoff->stocks->len; i++)
+    {
+      const CwPanelStock *stock = takeoff->stocks->pdata[i];
+
+      n_cut += stock->n_panels - stock->n_whole;
+      n_sawn += stock->n_sawn;
+    }
+  g_assert_cmpuint (n_panels, ==, n_cut);
+  g_assert_cmpuint (n_pieces, ==, n_sawn);
+}
+
 void
 check_panel_plans (const CwTakeoff *takeoff)
 {
@@ -105,6 +141,7 @@ check_panel_plans (const CwTakeoff *takeoff)
     check_stock (takeoff->stocks->pdata[i], &in_stocks);
   g_assert_cmpuint (on_walls, ==, in_stocks);
   check_bounds (takeoff);
+  check_cut_list (takeoff);
 }
 
 static guint

@@ -14,7 +14,7 @@ CwTakeoff *settled_takeoff (const CwProject *project,
                             const CwTakeoff *former);
 
 /* Aborts unless every piece of every wall comes out of one panel, as
- * check_cut_plan() sees it, and the counts add up. */
+ * check_one_plan() sees it, the counts add up, and the cut list has them all. */
 void check_panel_plans (const CwTakeoff *takeoff);
 
 guint panels_used (const CwTakeoff *takeoff);
