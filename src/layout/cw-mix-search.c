@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "cw-cut-cover.h"
+#include "cw-cut-fit.h"
 #include "cw-cut-panel.h"
 #include "cw-cut-search.h"
 
@@ -261,16 +262,17 @@ start_from_base (Group *group)
 }
 
 /* Places looked at: for each blank, at the most for a group and kind; patterns
- * kept of each kind; steps of the solver. */
+ * kept of each kind; panels of each kind filled by chance; steps of the
+ * solver. */
 static const struct
 {
   guint64 a_blank, most;
-  guint patterns;
+  guint patterns, fills;
   guint64 covering;
 } efforts[] = {
-  [CW_CUT_EFFORT_FIRST] = { 0, 0, 0, 0 },
-  [CW_CUT_EFFORT_LIVE] = { 25000, 1500000, 400, 20000 },
-  [CW_CUT_EFFORT_LONG] = { 3000000, 200000000, 3000, 2000000 },
+  [CW_CUT_EFFORT_FIRST] = { 0, 0, 0, 0, 0 },
+  [CW_CUT_EFFORT_LIVE] = { 25000, 1500000, 400, 500, 20000 },
+  [CW_CUT_EFFORT_LONG] = { 3000000, 200000000, 3000, 20000, 2000000 },
 };
 
 static GArray *
@@ -324,6 +326,109 @@ look_on_kind (const Group *group, guint kind, guint n_kinds_done)
   offer_best (group, kind, search, names);
 }
 
+/* The cheapest panel for few blanks: what a dear panel is not worth cutting
+ * into. */
+static void
+offer_few (const Group *group, const guint *few, guint n)
+{
+  g_autoptr (GArray) blanks = g_array_new (FALSE, FALSE, sizeof (guint));
+  CwCutTree *best = NULL;
+  guint kind_of_best = 0;
+
+  g_array_append_vals (blanks, few, n);
+  for (guint kind = 0; kind < group->kinds->n; kind++)
+    {
+      CwCutTree *tree;
+
+      if (!group->kinds->is_usable[kind]
+          || (best
+              && units_of (group->kinds, kind)
+                     >= units_of (group->kinds, kind_of_best))
+          || (tree = one_panel (group, kind, blanks)) == NULL)
+        continue;
+      g_clear_pointer (&best, cw_cut_tree_free);
+      best = tree;
+      kind_of_best = kind;
+    }
+  if (best)
+    cw_cut_cover_add (group->cover, best, kind_of_best,
+                      units_of (group->kinds, kind_of_best));
+  g_clear_pointer (&best, cw_cut_tree_free);
+}
+
+/* Beyond so many blanks pairs are too many to be tried each. */
+#define MOST_BLANKS_FOR_PAIRS 120
+
+static void
+offer_singles_and_pairs (const Group *group)
+{
+  const guint n = group->names->len;
+
+  for (guint i = 0; i < n; i++)
+    {
+      offer_few (group, &i, 1);
+      for (guint j = i + 1; j < n && n <= MOST_BLANKS_FOR_PAIRS; j++)
+        offer_few (group, (const guint[]) { i, j }, 2);
+    }
+}
+
+static void
+shuffle (GArray *blanks, CwRandom *random)
+{
+  for (guint i = blanks->len; i > 1; i--)
+    {
+      const guint j = cw_random_below (random, i);
+      const guint blank = g_array_index (blanks, guint, i - 1);
+
+      g_array_index (blanks, guint, i - 1) = g_array_index (blanks, guint, j);
+      g_array_index (blanks, guint, j) = blank;
+    }
+}
+
+/* One panel with as many of @blanks as fit on, one after the other. */
+static void
+offer_filled (const Group *group, guint kind, const GArray *blanks)
+{
+  const CwCutSize size = panel_of (group, kind);
+  CwCutTree tree;
+
+  cw_cut_tree_init (&tree, size.width, size.height);
+  for (guint i = 0; i < blanks->len && tree.n_free > 0; i++)
+    {
+      const guint blank = g_array_index (blanks, guint, i);
+      CwCutFit fit = { .tree = NULL };
+      CwCutSize of_blank;
+
+      if (size_on (group, kind, blank, &of_blank))
+        cw_cut_fit_look (&tree, of_blank, group->kinds->rules[kind].turn,
+                         &fit);
+      if (fit.tree)
+        cw_cut_fit_put (&fit, blank);
+    }
+  if (tree.n_blanks > 0)
+    cw_cut_cover_add (group->cover, &tree, kind,
+                      units_of (group->kinds, kind));
+  cw_cut_tree_clear (&tree);
+}
+
+/* The searches know of no panels of another kind beside theirs: chance finds
+ * what goes with those. */
+static void
+offer_by_chance (const Group *group)
+{
+  g_autoptr (GArray) blanks = all_blanks (group);
+  CwRandom random = cw_random (SEED);
+
+  for (guint i = 0; i < efforts[group->base->effort].fills; i++)
+    for (guint kind = 0; kind < group->kinds->n; kind++)
+      {
+        if (!group->kinds->is_usable[kind])
+          continue;
+        shuffle (blanks, &random);
+        offer_filled (group, kind, blanks);
+      }
+}
+
 static void
 cover_group (Group *group)
 {
@@ -333,6 +438,8 @@ cover_group (Group *group)
   for (guint kind = 0; kind < group->kinds->n; kind++)
     if (group->kinds->is_usable[kind])
       look_on_kind (group, kind, n_done++);
+  offer_singles_and_pairs (group);
+  offer_by_chance (group);
   chosen = cw_cut_cover_choose (group->cover, group->units,
                                 efforts[group->base->effort].covering,
                                 group->cancellable);

@@ -2,6 +2,7 @@
 #include "cw-panel-rests.h"
 
 #include "cw-cut-bound.h"
+#include "cw-cut-fit.h"
 #include "cw-cut-panel.h"
 #include "cw-freed-rests.h"
 
@@ -296,63 +297,22 @@ start_filling (const CwPanelPlan *plan, CwLength kerf)
   return fillings;
 }
 
-/* The tightest place for a blank. */
-typedef struct
-{
-  CwCutTree *tree;
-  gint32 node;
-  CwCutSize size;            /* of the blank as it lies there */
-  gboolean turned;
-  double room;               /* of the node */
-} Place;
-
-static void
-look_at (CwCutTree *tree, CwCutSize size, gboolean turned, Place *best)
-{
-  for (gint32 i = 0; i < tree->n_free; i++)
-    {
-      const CwCutNode *node = &tree->nodes[tree->free[i]];
-      const double room = (double) node->width * (double) node->height;
-
-      if (size.width <= node->width && size.height <= node->height
-          && (best->tree == NULL || room < best->room))
-        *best = (Place) { tree, tree->free[i], size, turned, room };
-    }
-}
-
-static Place
+static CwCutFit
 find_place (GArray *fillings, const CwCutBlank *blank,
             const CwCutRules *rules)
 {
-  const CwCutSize straight
+  const CwCutSize size
       = { blank->width + rules->kerf, blank->height + rules->kerf };
-  const CwCutSize turned = { straight.height, straight.width };
-  Place best = { .tree = NULL };
+  CwCutFit best = { .tree = NULL };
 
   for (guint i = 0; i < fillings->len; i++)
     {
       Filling *filling = &g_array_index (fillings, Filling, i);
 
-      if (filling->group != blank->group)
-        continue;
-      look_at (&filling->tree, straight, FALSE, &best);
-      if (rules->turn)
-        look_at (&filling->tree, turned, TRUE, &best);
+      if (filling->group == blank->group)
+        cw_cut_fit_look (&filling->tree, size, rules->turn, &best);
     }
   return best;
-}
-
-/* Leaves the longer rest whole. */
-static void
-put_blank (const Place *place, guint blank)
-{
-  const CwCutNode *node = &place->tree->nodes[place->node];
-  const gboolean is_wide = node->width - place->size.width
-                           > node->height - place->size.height;
-
-  cw_cut_tree_place (place->tree, place->node, (gint32) blank,
-                     place->size.width, place->size.height, place->turned,
-                     is_wide ? CW_CUT_NODE_ACROSS : CW_CUT_NODE_ALONG);
 }
 
 static int
@@ -393,12 +353,12 @@ fill_rests (const CwPanelPlan *plan, GArray *fillings)
   for (guint i = 0; i < order->len; i++)
     {
       const guint blank = g_array_index (order, guint, i);
-      const Place place = find_place (fillings, blank_at (plan, blank),
-                                      &plan->cut->rules);
+      const CwCutFit fit = find_place (fillings, blank_at (plan, blank),
+                                       &plan->cut->rules);
 
-      if (place.tree == NULL)
+      if (fit.tree == NULL)
         continue;
-      put_blank (&place, blank);
+      cw_cut_fit_put (&fit, blank);
       is_out[blank] = TRUE;
     }
   for (guint i = 0; i < plan->blanks->len; i++)

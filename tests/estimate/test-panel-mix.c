@@ -257,6 +257,11 @@ test_all_ways (void)
       check_panel_plans (settled);
       g_assert_cmpfloat (cost_of (settled), <=, cost_of (first) + 1e-9);
       g_assert_cmpfloat (cost_of (settled), >=, best - 1e-9);
+      if (cost_of (settled) > best + 1e-9)
+        g_test_message (
+            "%s, panels of %g at %g, %g at %g: %g, best %g", walls->str,
+            others[0].length, others[0].price, others[1].length,
+            others[1].price, cost_of (settled), best);
       g_assert_cmpfloat (cost_of (settled), <=, 1.1 * best);
       n_best += cost_of (settled) < best + 1e-9;
     }
