@@ -25,6 +25,9 @@ struct _CwInspector
   char *shape;              /* what is shown; equal: only values changed */
   GPtrArray *groups;        /* CwFieldGroup, borrowed */
   gboolean open[N_FOLDS];
+  /* While a list changes: which one, and its button that adds. */
+  gconstpointer changing;
+  GtkWidget *adder;
 };
 
 G_DEFINE_FINAL_TYPE (CwInspector, cw_inspector, GTK_TYPE_WIDGET)
@@ -241,44 +244,73 @@ static const GrowingList growing_lists[] = {
     N_ ("Remove this alternate"), N_ ("Remove an alternate") },
 };
 
-static const GrowingList *
-growing_list_of (GtkWidget *button)
+/* The edit takes the button away that was clicked, so it is made when GTK is
+ * done with the click. */
+typedef struct
 {
-  return g_object_get_data (G_OBJECT (button), "list");
-}
+  CwInspector *inspector;
+  const GrowingList *list;
+  gssize index;               /* -1: a new one */
+} ListChange;
 
 static void
-add_clicked (GtkWidget *button, CwInspector *inspector)
+list_change_free (gpointer data)
 {
-  const GrowingList *list = growing_list_of (button);
+  ListChange *change = data;
+  g_object_unref (change->inspector);
+  g_free (change);
+}
+
+static gboolean
+change_list (gpointer data)
+{
+  const ListChange *change = data;
+  const GrowingList *list = change->list;
+  CwInspector *inspector = change->inspector;
+  const CwProject *project = project_of (inspector);
+  const gsize n = cw_list_length (cw_node_list (&project->node, list->slot));
+  if (change->index >= 0 && (gsize) change->index >= n)
+    return G_SOURCE_REMOVE;
   g_autoptr (CwProject) next
-      = cw_edit_add_to_list (project_of (inspector), list->slot);
-  cw_document_edit (cw_job_document (inspector->job), next, _(list->added),
+      = change->index < 0
+            ? cw_edit_add_to_list (project, list->slot)
+            : cw_edit_remove_from_list (project, list->slot,
+                                        (gsize) change->index);
+  inspector->changing = list;
+  gtk_root_set_focus (gtk_widget_get_root (GTK_WIDGET (inspector)), NULL);
+  cw_document_edit (cw_job_document (inspector->job), next,
+                    change->index < 0 ? _(list->added) : _(list->removed),
                     NULL);
+  inspector->changing = NULL;
+  if (inspector->adder)
+    gtk_widget_grab_focus (inspector->adder);
+  inspector->adder = NULL;
+  return G_SOURCE_REMOVE;
 }
 
 static void
-remove_clicked (GtkWidget *button, CwInspector *inspector)
+list_clicked (GtkWidget *button, CwInspector *inspector)
 {
-  const GrowingList *list = growing_list_of (button);
-  gsize index = GPOINTER_TO_SIZE (g_object_get_data (G_OBJECT (button),
-                                                     "index"));
-  g_autoptr (CwProject) next = cw_edit_remove_from_list (
-      project_of (inspector), list->slot, index);
-  cw_document_edit (cw_job_document (inspector->job), next,
-                    _(list->removed), NULL);
+  ListChange *change = g_new0 (ListChange, 1);
+  change->inspector = g_object_ref (inspector);
+  change->list = g_object_get_data (G_OBJECT (button), "list");
+  change->index = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button),
+                                                      "index"));
+  g_idle_add_full (G_PRIORITY_DEFAULT, change_list, change,
+                   list_change_free);
 }
 
 static GtkWidget *
 add_list_button (CwInspector *inspector, GtkWidget *box,
-                 const GrowingList *list, const char *label,
-                 GCallback clicked)
+                 const GrowingList *list, const char *label, gssize index)
 {
   GtkWidget *button = gtk_button_new_with_label (label);
   gtk_widget_set_halign (button, GTK_ALIGN_START);
   gtk_widget_add_css_class (button, "cw-framed");
   g_object_set_data (G_OBJECT (button), "list", (gpointer) list);
-  g_signal_connect_object (button, "clicked", clicked, inspector, 0);
+  g_object_set_data (G_OBJECT (button), "index", GINT_TO_POINTER (index));
+  g_signal_connect_object (button, "clicked", G_CALLBACK (list_clicked),
+                           inspector, 0);
   gtk_box_append (GTK_BOX (box), button);
   return button;
 }
@@ -294,14 +326,12 @@ add_growing_list (CwInspector *inspector, GtkWidget *box,
       const CwNode *node = cw_list_at (nodes, i);
       add_single (inspector, box, _(node->type->label),
                   cw_node_path_down (root, list->slot, (int) i));
-      GtkWidget *button
-          = add_list_button (inspector, box, list, _(list->remove),
-                             G_CALLBACK (remove_clicked));
-      g_object_set_data (G_OBJECT (button), "index", GSIZE_TO_POINTER (i));
+      add_list_button (inspector, box, list, _(list->remove), (gssize) i);
     }
-  GtkWidget *button = add_list_button (inspector, box, list, _(list->add),
-                                       G_CALLBACK (add_clicked));
+  GtkWidget *button = add_list_button (inspector, box, list, _(list->add), -1);
   gtk_widget_set_tooltip_text (button, _(list->tip));
+  if (inspector->changing == list)
+    inspector->adder = button;
 }
 
 static void
@@ -476,7 +506,8 @@ static void
 rebuild (CwInspector *inspector, GPtrArray *paths)
 {
   GtkWidget *child;
-  scroll_to_top (inspector);
+  if (!inspector->changing)
+    scroll_to_top (inspector);
   g_ptr_array_set_size (inspector->groups, 0);
   while ((child = gtk_widget_get_first_child (inspector->box)))
     gtk_box_remove (GTK_BOX (inspector->box), child);
