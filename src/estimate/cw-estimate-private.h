@@ -188,6 +188,19 @@ CwWallTakeoff *cw_wall_takeoff_improve (const CwWallTakeoff *takeoff,
                                         CwCutEffort effort,
                                         GCancellable *cancellable);
 
+/* The same wall with other plans, which are taken over; the same takeoff when
+ * they are the same. (transfer full) */
+CwWallTakeoff *cw_wall_takeoff_with_plans (const CwWallTakeoff *takeoff,
+                                           GPtrArray *plans);
+
+/* A takeoff in the making: without walls, stocks and lines. (transfer full) */
+CwTakeoff *cw_takeoff_begin (const CwProject *project, CwCutEffort effort);
+
+/* Its stocks and the project's lines, when the walls are there. FALSE when
+ * cancelled. */
+gboolean cw_takeoff_add_project (CwTakeoff *takeoff, const CwTakeoff *former,
+                                 GCancellable *cancellable);
+
 /*
  * cw_panel_stocks_new:
  * @takeoff: its walls are worked out

@@ -83,8 +83,8 @@ add_project_lines (CwTakeoff *takeoff)
   cw_quantities_sort (takeoff->quantities);
 }
 
-static CwTakeoff *
-takeoff_begin (const CwProject *project, CwCutEffort effort)
+CwTakeoff *
+cw_takeoff_begin (const CwProject *project, CwCutEffort effort)
 {
   CwTakeoff *takeoff = g_new0 (CwTakeoff, 1);
 
@@ -98,9 +98,8 @@ takeoff_begin (const CwProject *project, CwCutEffort effort)
   return takeoff;
 }
 
-/* FALSE when cancelled. */
-static gboolean
-add_project (CwTakeoff *takeoff, const CwTakeoff *former,
+gboolean
+cw_takeoff_add_project (CwTakeoff *takeoff, const CwTakeoff *former,
              GCancellable *cancellable)
 {
   takeoff->cost = cw_cost_new (takeoff->project);
@@ -122,9 +121,9 @@ cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
 
   g_return_val_if_fail (project != NULL, NULL);
 
-  takeoff = takeoff_begin (project, CW_CUT_EFFORT_FIRST);
+  takeoff = cw_takeoff_begin (project, CW_CUT_EFFORT_FIRST);
   if (!add_walls (takeoff, former, cancellable)
-      || !add_project (takeoff, former, cancellable))
+      || !cw_takeoff_add_project (takeoff, former, cancellable))
     return NULL;
   return g_steal_pointer (&takeoff);
 }
@@ -171,6 +170,19 @@ cw_takeoff_is_settled (const CwTakeoff *takeoff, CwCutEffort effort)
   return TRUE;
 }
 
+static CwTakeoff *
+search_long (const CwTakeoff *takeoff, GCancellable *cancellable)
+{
+  g_autoptr (CwTakeoff) settled
+      = cw_takeoff_improve (takeoff, CW_CUT_EFFORT_LIVE, cancellable);
+  CwTakeoff *better
+      = settled ? cw_takeoff_search (settled, NULL, NULL, cancellable) : NULL;
+
+  if (g_cancellable_is_cancelled (cancellable))
+    g_clear_pointer (&better, cw_takeoff_unref);
+  return better;
+}
+
 CwTakeoff *
 cw_takeoff_improve (const CwTakeoff *takeoff, CwCutEffort effort,
                     GCancellable *cancellable)
@@ -181,9 +193,11 @@ cw_takeoff_improve (const CwTakeoff *takeoff, CwCutEffort effort,
 
   if (cw_takeoff_is_settled (takeoff, effort))
     return cw_takeoff_ref (takeoff);
-  improved = takeoff_begin (takeoff->project, effort);
+  if (effort == CW_CUT_EFFORT_LONG)
+    return search_long (takeoff, cancellable);
+  improved = cw_takeoff_begin (takeoff->project, effort);
   if (!improve_walls (improved, takeoff, cancellable)
-      || !add_project (improved, takeoff, cancellable))
+      || !cw_takeoff_add_project (improved, takeoff, cancellable))
     return NULL;
   return g_steal_pointer (&improved);
 }

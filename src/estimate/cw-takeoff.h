@@ -108,6 +108,28 @@ CwTakeoff *cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
 CwTakeoff *cw_takeoff_improve (const CwTakeoff *takeoff, CwCutEffort effort,
                                GCancellable *cancellable);
 
+/* Called now and then from the thread that searches: the panels of the
+ * project by the best plans so far, and the share of the search done, 0 … 1. */
+typedef void (*CwTakeoffProgress) (guint n_panels, double share,
+                                   gpointer data);
+
+/*
+ * cw_takeoff_search:
+ * @takeoff: settled with CW_CUT_EFFORT_LIVE
+ * @progress: (nullable): called with @data
+ * @cancellable: (nullable): looked at many times a second
+ *
+ * Improves with CW_CUT_EFFORT_LONG and never makes a plan worse. Where the
+ * search ends depends on the project alone, also when an earlier one was
+ * stopped.
+ *
+ * Returns: (transfer full): when cancelled, with what was found until then,
+ *   which may be @takeoff itself; it is then settled no more than @takeoff
+ */
+CwTakeoff *cw_takeoff_search (const CwTakeoff *takeoff,
+                              CwTakeoffProgress progress, gpointer data,
+                              GCancellable *cancellable);
+
 /* TRUE when looking on with @effort can bring nothing. */
 gboolean cw_takeoff_is_settled (const CwTakeoff *takeoff, CwCutEffort effort);
 

@@ -281,6 +281,7 @@ plan_cuts (CwPanelPlan *plan, guint panel, CwCutEffort effort,
   else
     {
       plan->effort = MAX (effort, former->effort);
+      plan->firm = former->firm ? cw_panel_plan_ref (former->firm) : NULL;
       take_over (plan, former, former->least - former->n_whole);
     }
 }
@@ -384,6 +385,14 @@ with_pieces_of (const CwPanelPlan *plan)
   return copy;
 }
 
+/* What an earlier search found before it was stopped is not lost. */
+static void
+keep_found (CwPanelPlan *better, const CwPanelPlan *plan)
+{
+  if (better->n_panels > plan->n_panels)
+    take_over (better, plan, better->least - better->n_whole);
+}
+
 CwPanelPlan *
 cw_panel_plan_with_rests (const CwPanelPlan *plan, GCancellable *cancellable)
 {
@@ -408,12 +417,17 @@ cw_panel_plan_improve (const CwPanelPlan *plan, CwCutProgress progress,
   if (!plan->cut || cw_panel_plan_is_settled (plan, CW_CUT_EFFORT_LONG))
     return cw_panel_plan_ref (plan);
   const Watch watch = { progress, data, cancellable };
+  const CwPanelPlan *firm = plan->firm ? plan->firm : plan;
   CwPanelPlan *better = with_pieces_of (plan);
 
   better->effort = CW_CUT_EFFORT_LONG;
-  look_on (better, plan, &watch);
+  look_on (better, firm, &watch);
+  keep_found (better, plan);
   if (g_cancellable_is_cancelled (cancellable))
-    better->effort = plan->effort;
+    {
+      better->effort = firm->effort;
+      better->firm = cw_panel_plan_ref (firm);
+    }
   return better;
 }
 
@@ -434,6 +448,7 @@ cw_panel_plan_unref (CwPanelPlan *plan)
   if (!g_atomic_ref_count_dec (&plan->count))
     return;
   g_clear_pointer (&plan->cut, cw_cut_plan_unref);
+  g_clear_pointer (&plan->firm, cw_panel_plan_unref);
   g_array_unref (plan->rests);
   g_array_unref (plan->blanks);
   g_array_unref (plan->pieces);

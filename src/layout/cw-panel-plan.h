@@ -50,7 +50,8 @@ typedef struct
                                 host's */
 } CwPanelRest;
 
-typedef struct
+typedef struct CwPanelPlan CwPanelPlan;
+struct CwPanelPlan
 {
   gatomicrefcount count;
   CwCutEffort effort;        /* how long was looked */
@@ -63,7 +64,10 @@ typedef struct
   guint n_whole;             /* pieces that take a panel each */
   guint n_panels;            /* panels used, those included */
   guint least;               /* panels that no plan can go below */
-} CwPanelPlan;
+  CwPanelPlan *firm;         /* (nullable): the plan before a search that was
+                                stopped. The next one begins with it again:
+                                where it ends does not depend on the stop */
+};
 
 /*
  * cw_panel_plan_new:
