@@ -22,4 +22,11 @@ void cw_thread_run (gpointer owner, GTaskThreadFunc work, gpointer task_data,
                     GDestroyNotify free, GCancellable *cancellable,
                     GAsyncReadyCallback done, gpointer data);
 
+/* Likewise, on a thread of its own that gives way to all others: for work
+ * that takes seconds and nobody waits for. */
+void cw_thread_run_quietly (gpointer owner, GTaskThreadFunc work,
+                            gpointer task_data, GDestroyNotify free,
+                            GCancellable *cancellable,
+                            GAsyncReadyCallback done, gpointer data);
+
 G_END_DECLS
