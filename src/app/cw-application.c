@@ -191,6 +191,7 @@ static const GActionEntry actions[] = {
   { "new", new_window, NULL, NULL, NULL },
   { "open-recent", open_recent, "s", NULL, NULL },
   { "look", NULL, "s", "'system'", change_look },
+  { "search", NULL, NULL, "true", NULL },
   { "about", show_about, NULL, NULL, NULL },
   { "quit", quit, NULL, NULL, NULL },
 };

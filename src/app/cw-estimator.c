@@ -322,7 +322,7 @@ void
 cw_estimator_give_up (CwEstimator *estimator)
 {
   g_return_if_fail (CW_IS_ESTIMATOR (estimator));
-  estimator->stopped = TRUE;
+  g_clear_pointer (&estimator->wanted, cw_node_unref);
   g_clear_handle_id (&estimator->waiting, g_source_remove);
   if (estimator->running)
     g_cancellable_cancel (estimator->running);

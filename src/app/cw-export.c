@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "cw-i18n.h"
+#include "cw-search-progress.h"
 #include "cw-table-csv.h"
 #include "cw-takeoff-pdf.h"
 #include "cw-thread.h"
@@ -16,6 +17,13 @@ typedef struct
   CwProject *project;
   CwTakeoff *former;        /* (nullable) */
   CwTextStyle style;
+  gboolean searches;
+  CwSearchProgress *search;
+  GCancellable *enough;     /* ends the search alone */
+  CwTakeoff *takeoff;       /* (nullable): that was written */
+  CwExportProgress progress;
+  GAsyncReadyCallback done;
+  gpointer data;
 } Export;
 
 static void
@@ -25,6 +33,9 @@ export_free (Export *export)
   g_free (export->project_name);
   cw_node_unref (export->project);
   g_clear_pointer (&export->former, cw_takeoff_unref);
+  g_clear_pointer (&export->takeoff, cw_takeoff_unref);
+  g_clear_object (&export->enough);
+  cw_search_progress_unref (export->search);
   g_free (export);
 }
 
@@ -65,18 +76,53 @@ write_bytes (GFile *file, GBytes *bytes, GCancellable *cancellable,
 }
 
 static void
+end_search (GCancellable *cancellable, GCancellable *enough)
+{
+  g_cancellable_cancel (enough);
+}
+
+/* (transfer full) (nullable): NULL when cancelled */
+static CwTakeoff *
+search_long (Export *export, const CwTakeoff *live, GCancellable *cancellable)
+{
+  gulong id = cancellable
+                  ? g_cancellable_connect (cancellable,
+                                           G_CALLBACK (end_search),
+                                           export->enough, NULL)
+                  : 0;
+  CwTakeoff *takeoff = cw_takeoff_search (live, cw_search_progress_set,
+                                          export->search, export->enough);
+  g_cancellable_disconnect (cancellable, id);
+  return takeoff;
+}
+
+/* (transfer full) (nullable): NULL when cancelled */
+static CwTakeoff *
+work_out (Export *export, GCancellable *cancellable)
+{
+  g_autoptr (CwTakeoff) quick
+      = cw_takeoff_new (export->project, export->former, cancellable);
+  CwTakeoff *live
+      = quick ? cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, cancellable)
+              : NULL;
+  if (!live || !export->searches)
+    return live;
+  CwTakeoff *best = search_long (export, live, cancellable);
+  cw_takeoff_unref (live);
+  return best;
+}
+
+static void
 export_in_thread (GTask *task, gpointer source, gpointer data,
                   GCancellable *cancellable)
 {
   Export *export = data;
   GError *error = NULL;
-  g_autoptr (CwTakeoff) quick
-      = cw_takeoff_new (export->project, export->former, cancellable);
-  g_autoptr (CwTakeoff) takeoff
-      = quick ? cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, cancellable)
-              : NULL;
+  export->takeoff = work_out (export, cancellable);
   g_autoptr (GBytes) bytes
-      = takeoff ? make_bytes (export, takeoff, cancellable, &error) : NULL;
+      = export->takeoff
+            ? make_bytes (export, export->takeoff, cancellable, &error)
+            : NULL;
   if (bytes && write_bytes (export->file, bytes, cancellable, &error))
     g_task_return_boolean (task, TRUE);
   else if (error)
@@ -86,8 +132,29 @@ export_in_thread (GTask *task, gpointer source, gpointer data,
                              _("It was given up."));
 }
 
+static void
+told (gpointer data)
+{
+  Export *export = data;
+  guint n_panels;
+  double share;
+  cw_search_progress_get (export->search, &n_panels, &share);
+  if (export->progress)
+    export->progress (n_panels, share, export->data);
+}
+
+static void
+ended (GObject *job, GAsyncResult *result, gpointer data)
+{
+  Export *export = data;
+  cw_search_progress_end (export->search);
+  cw_estimator_release (cw_job_estimator (CW_JOB (job)), export->takeoff);
+  export->done (job, result, export->data);
+}
+
 void
 cw_export_async (CwJob *job, CwExportKind kind, GFile *file,
+                 CwExportProgress progress, GCancellable *enough,
                  GCancellable *cancellable, GAsyncReadyCallback done,
                  gpointer data)
 {
@@ -103,12 +170,25 @@ cw_export_async (CwJob *job, CwExportKind kind, GFile *file,
   export->style = *cw_job_style (job);
   if (cw_job_file (job))
     export->project_name = g_file_get_basename (cw_job_file (job));
+  export->searches = cw_estimator_get_searches (cw_job_estimator (job));
+  export->search = cw_search_progress_new (told, export);
+  export->enough = enough ? g_object_ref (enough) : g_cancellable_new ();
+  export->progress = progress;
+  export->done = done;
+  export->data = data;
+  cw_estimator_hold (cw_job_estimator (job));
   cw_thread_run (job, export_in_thread, export, (GDestroyNotify) export_free,
-                 cancellable, done, data);
+                 cancellable, ended, export);
 }
 
 gboolean
-cw_export_finish (GAsyncResult *result, GError **error)
+cw_export_finish (GAsyncResult *result, gboolean *stopped_early,
+                  GError **error)
 {
+  const Export *export = g_task_get_task_data (G_TASK (result));
+  if (stopped_early)
+    *stopped_early = export->searches && export->takeoff
+                     && !cw_takeoff_is_settled (export->takeoff,
+                                                CW_CUT_EFFORT_LONG);
   return g_task_propagate_boolean (G_TASK (result), error);
 }

@@ -355,6 +355,7 @@ cw_job_finalize (GObject *object)
   CwJob *job = CW_JOB (object);
   g_signal_handlers_disconnect_by_data (job->document, job);
   g_clear_object (&job->sheets);
+  cw_estimator_give_up (job->estimator);
   g_clear_object (&job->estimator);
   g_clear_object (&job->document);
   g_clear_object (&job->file);

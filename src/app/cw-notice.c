@@ -10,8 +10,8 @@
 struct _CwNotice
 {
   GtkWidget parent;
-  GtkWidget *revealer, *words, *progress, *button;
-  GCancellable *work;
+  GtkWidget *revealer, *words, *progress, *enough_button, *button;
+  GCancellable *work, *enough;
   GFile *file;
   guint going, pulse;
 };
@@ -24,6 +24,7 @@ forget (CwNotice *notice)
   g_clear_handle_id (&notice->going, g_source_remove);
   g_clear_handle_id (&notice->pulse, g_source_remove);
   g_clear_object (&notice->work);
+  g_clear_object (&notice->enough);
   g_clear_object (&notice->file);
 }
 
@@ -57,6 +58,7 @@ show (CwNotice *notice, const char *words, const char *button)
   gtk_label_set_text (GTK_LABEL (notice->words), words);
   gtk_button_set_label (GTK_BUTTON (notice->button), button);
   gtk_widget_set_visible (notice->progress, notice->work != NULL);
+  gtk_widget_set_visible (notice->enough_button, notice->enough != NULL);
   gtk_revealer_set_reveal_child (GTK_REVEALER (notice->revealer), TRUE);
 }
 
@@ -72,6 +74,19 @@ cw_notice_work (CwNotice *notice, const char *words,
 }
 
 void
+cw_notice_share (CwNotice *notice, const char *words, double share,
+                 GCancellable *enough)
+{
+  g_return_if_fail (CW_IS_NOTICE (notice));
+  if (!notice->work)
+    return;
+  g_clear_handle_id (&notice->pulse, g_source_remove);
+  g_set_object (&notice->enough, enough);
+  gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (notice->progress), share);
+  show (notice, words, _("_Cancel"));
+}
+
+void
 cw_notice_done (CwNotice *notice, const char *words, GFile *file)
 {
   g_return_if_fail (CW_IS_NOTICE (notice));
@@ -79,6 +94,13 @@ cw_notice_done (CwNotice *notice, const char *words, GFile *file)
   g_set_object (&notice->file, file);
   notice->going = g_timeout_add_seconds (SHOWN_SECONDS, go, notice);
   show (notice, words, file ? _("_Open it") : _("_Close"));
+}
+
+static void
+enough_pressed (CwNotice *notice)
+{
+  if (notice->enough)
+    g_cancellable_cancel (notice->enough);
 }
 
 static void
@@ -130,8 +152,15 @@ cw_notice_init (CwNotice *notice)
   gtk_widget_add_css_class (notice->button, "cw-framed");
   g_signal_connect_swapped (notice->button, "clicked", G_CALLBACK (pressed),
                             notice);
+  notice->enough_button
+      = gtk_button_new_with_mnemonic (_("_Use the plan found so far"));
+  gtk_widget_add_css_class (notice->enough_button, "cw-framed");
+  gtk_widget_set_visible (notice->enough_button, FALSE);
+  g_signal_connect_swapped (notice->enough_button, "clicked",
+                            G_CALLBACK (enough_pressed), notice);
   gtk_box_append (GTK_BOX (box), notice->words);
   gtk_box_append (GTK_BOX (box), notice->progress);
+  gtk_box_append (GTK_BOX (box), notice->enough_button);
   gtk_box_append (GTK_BOX (box), notice->button);
   notice->revealer = gtk_revealer_new ();
   gtk_revealer_set_transition_type (GTK_REVEALER (notice->revealer),

@@ -15,6 +15,11 @@ G_DECLARE_FINAL_TYPE (CwNotice, cw_notice, CW, NOTICE, GtkWidget)
 void cw_notice_work (CwNotice *notice, const char *words,
                      GCancellable *cancellable);
 
+/* How far the work is, 0 … 1, with other words. @enough: (nullable): a second
+ * button cancels it, so that the work ends with what it has. */
+void cw_notice_share (CwNotice *notice, const char *words, double share,
+                      GCancellable *enough);
+
 /* Done: goes away by itself. @file: (nullable): offered to be opened. */
 void cw_notice_done (CwNotice *notice, const char *words, GFile *file);
 

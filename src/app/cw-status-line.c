@@ -3,6 +3,8 @@
 
 #include "cw-i18n.h"
 #include "cw-length.h"
+#include "cw-panel-head.h"
+#include "cw-search-words.h"
 
 /* Work that is over sooner is not worth a word. */
 #define PATIENCE_MS 200
@@ -15,6 +17,7 @@ struct _CwStatusLine
   CwBoard *board;         /* borrowed */
   CwJob *job;
   GtkWidget *hint, *checks, *pointer, *scale, *state;
+  GtkWidget *search;      /* button: stops the search or goes on with it */
   guint patience, idle;
 };
 
@@ -60,6 +63,49 @@ view_changed (CwStatusLine *line)
     line->idle = g_idle_add (show_scale, line);
 }
 
+static void
+show_search_button (CwStatusLine *line, CwSearch search)
+{
+  gboolean is_running = search == CW_SEARCH_RUNNING;
+  gtk_widget_set_visible (line->search, search != CW_SEARCH_NONE);
+  gtk_button_set_label (GTK_BUTTON (line->search),
+                        is_running ? _("Stop") : _("Look on"));
+  cw_widget_set_name (line->search,
+                      is_running ? _("Stop looking for fewer panels")
+                                 : _("Look on for fewer panels"));
+}
+
+/* What is said once the figures stand. */
+static void
+search_changed (CwStatusLine *line)
+{
+  CwEstimator *estimator = cw_job_estimator (line->job);
+  guint n_panels;
+  double share;
+  CwSearch search = cw_estimator_search (estimator, &n_panels, &share);
+  g_autofree char *words = NULL;
+  if (search == CW_SEARCH_RUNNING)
+    words = cw_search_words (n_panels, share, cw_job_style (line->job));
+  show_search_button (line, search);
+  if (cw_estimator_is_busy (estimator))
+    return;
+  gtk_label_set_text (GTK_LABEL (line->state),
+                      words                          ? words
+                      : search == CW_SEARCH_STOPPED ? _("search stopped")
+                                                     : _("up to date"));
+  gtk_widget_set_tooltip_text (line->state, words);
+}
+
+static void
+search_pressed (CwStatusLine *line)
+{
+  CwEstimator *estimator = cw_job_estimator (line->job);
+  if (cw_estimator_search (estimator, NULL, NULL) == CW_SEARCH_RUNNING)
+    cw_estimator_stop (estimator);
+  else
+    cw_estimator_search_on (estimator);
+}
+
 static gboolean
 lost_patience (gpointer data)
 {
@@ -78,7 +124,7 @@ busy_changed (CwStatusLine *line)
   if (busy)
     return;
   g_clear_handle_id (&line->patience, g_source_remove);
-  gtk_label_set_text (GTK_LABEL (line->state), _("up to date"));
+  search_changed (line);
 }
 
 void
@@ -97,6 +143,9 @@ cw_status_line_follow (CwStatusLine *line, CwBoard *board, CwJob *job)
                            line, G_CONNECT_SWAPPED);
   g_signal_connect_object (cw_job_estimator (job), "notify::busy",
                            G_CALLBACK (busy_changed), line,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (cw_job_estimator (job), "search-changed",
+                           G_CALLBACK (search_changed), line,
                            G_CONNECT_SWAPPED);
   hint_changed (line);
   busy_changed (line);
@@ -156,4 +205,10 @@ cw_status_line_init (CwStatusLine *line)
   line->pointer = add_label (line, 26);
   line->scale = add_label (line, 11);
   line->state = add_label (line, 12);
+  line->search = gtk_button_new ();
+  gtk_widget_set_visible (line->search, FALSE);
+  gtk_widget_add_css_class (line->search, "cw-in-line");
+  g_signal_connect_swapped (line->search, "clicked",
+                            G_CALLBACK (search_pressed), line);
+  gtk_widget_set_parent (line->search, GTK_WIDGET (line));
 }

@@ -8,6 +8,7 @@
 #include "cw-export.h"
 #include "cw-file-error.h"
 #include "cw-recent.h"
+#include "cw-search-words.h"
 
 static CwApplication *
 application_of (CwWindow *window)
@@ -209,6 +210,7 @@ typedef struct
   CwWindow *window;
   CwExportKind kind;
   GFile *file;
+  GCancellable *enough;
 } Writing;
 
 static void
@@ -216,7 +218,17 @@ writing_free (Writing *writing)
 {
   g_object_unref (writing->window);
   g_clear_object (&writing->file);
+  g_clear_object (&writing->enough);
   g_free (writing);
+}
+
+static void
+searched (guint n_panels, double share, gpointer data)
+{
+  Writing *writing = data;
+  g_autofree char *words = cw_search_words (
+      n_panels, share, cw_job_style (writing->window->job));
+  cw_notice_share (writing->window->notice, words, share, writing->enough);
 }
 
 static void
@@ -226,9 +238,13 @@ written (GObject *object, GAsyncResult *result, gpointer data)
   CwNotice *notice = writing->window->notice;
   g_autoptr (GError) error = NULL;
   g_autofree char *name = g_file_get_basename (writing->file);
-  if (cw_export_finish (result, &error))
+  gboolean stopped_early;
+  if (cw_export_finish (result, &stopped_early, &error))
     {
-      g_autofree char *words = g_strdup_printf (_("%s is written."), name);
+      g_autofree char *words = g_strdup_printf (
+          stopped_early ? _("%s is written, with the plan found so far.")
+                        : _("%s is written."),
+          name);
       cw_notice_done (notice, words, writing->file);
     }
   else
@@ -258,8 +274,9 @@ target_chosen (GFile *file, gpointer data)
   g_autofree char *words = g_strdup_printf (_("Writing %s"), name);
   g_autoptr (GCancellable) cancellable = g_cancellable_new ();
   cw_notice_work (writing->window->notice, words, cancellable);
+  writing->enough = g_cancellable_new ();
   cw_export_async (writing->window->job, writing->kind, writing->file,
-                   cancellable, written, writing);
+                   searched, writing->enough, cancellable, written, writing);
 }
 
 static void

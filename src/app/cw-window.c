@@ -128,6 +128,21 @@ redo (GSimpleAction *action, GVariant *parameter, gpointer data)
   cw_document_redo (cw_window_document (data));
 }
 
+/* As chosen for all windows. */
+static void
+searches_changed (CwWindow *window)
+{
+  GtkApplication *application
+      = gtk_window_get_application (GTK_WINDOW (window));
+  g_autoptr (GVariant) state
+      = application ? g_action_group_get_action_state (
+                          G_ACTION_GROUP (application), "search")
+                    : NULL;
+  if (state)
+    cw_estimator_set_searches (cw_job_estimator (window->job),
+                               g_variant_get_boolean (state));
+}
+
 static void
 add_actions (CwWindow *window)
 {
@@ -214,8 +229,13 @@ take_job (CwWindow *window, CwJob *job)
                             cw_window_document (window));
   g_signal_connect_object (job, "file-changed", G_CALLBACK (file_changed),
                            window, G_CONNECT_SWAPPED);
+  g_signal_connect_object (gtk_window_get_application (GTK_WINDOW (window)),
+                           "action-state-changed::search",
+                           G_CALLBACK (searches_changed), window,
+                           G_CONNECT_SWAPPED);
   document_changed (window);
   file_changed (window);
+  searches_changed (window);
 }
 
 CwWindow *

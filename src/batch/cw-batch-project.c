@@ -67,7 +67,8 @@ write_outputs (const CwTakeoff *takeoff, const char *path,
 }
 
 gboolean
-cw_batch_project (const char *path, const CwBatchOutputs *outputs)
+cw_batch_project (const char *path, CwCutEffort effort,
+                  const CwBatchOutputs *outputs)
 {
   g_autoptr (GBytes) bytes = NULL;
   g_autoptr (CwProject) project = read_project (path, &bytes);
@@ -79,7 +80,7 @@ cw_batch_project (const char *path, const CwBatchOutputs *outputs)
 
   g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
   g_autoptr (CwTakeoff) takeoff
-      = cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, NULL);
+      = cw_takeoff_improve (quick, effort, NULL);
   g_autoptr (GPtrArray) warnings = cw_batch_warnings (takeoff, bytes);
   print_all (path, warnings);
   return write_outputs (takeoff, path, outputs);

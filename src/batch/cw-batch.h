@@ -15,6 +15,7 @@ typedef struct
 {
   const char *pdf; /* (nullable): a file, a folder, or "-" */
   const char *csv; /* (nullable): likewise */
+  CwCutEffort effort;
   const char *const *projects;
 } CwBatchWishes;
 
@@ -59,6 +60,7 @@ gboolean cw_batch_write (const char *path, const char *data, gsize size);
 
 /* One project from its file to its results. Errors are printed as
  * "FILE:LINE: sentence". Returns: FALSE when there was one */
-gboolean cw_batch_project (const char *path, const CwBatchOutputs *outputs);
+gboolean cw_batch_project (const char *path, CwCutEffort effort,
+                           const CwBatchOutputs *outputs);
 
 G_END_DECLS

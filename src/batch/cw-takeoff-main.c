@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * cladwright-takeoff [--pdf F] [--csv F] PROJECT…
+ * cladwright-takeoff [--pdf F] [--csv F] [--effort live|long] PROJECT…
  */
 #include <locale.h>
 #include <stdio.h>
@@ -17,7 +17,7 @@ enum
 
 typedef struct
 {
-  char *pdf, *csv;
+  char *pdf, *csv, *effort;
   gboolean version;
   char **projects;
 } Arguments;
@@ -43,6 +43,9 @@ make_context (Arguments *arguments)
       N_ ("Write the takeoff as a PDF"), N_ ("F") },
     { "csv", 0, 0, G_OPTION_ARG_FILENAME, &arguments->csv,
       N_ ("Write the quantities as a table (RFC 4180)"), N_ ("F") },
+    { "effort", 0, 0, G_OPTION_ARG_STRING, &arguments->effort,
+      N_ ("How long to look for fewer panels: live or long (default: long)"),
+      N_ ("E") },
     { "version", 0, 0, G_OPTION_ARG_NONE, &arguments->version,
       N_ ("Print the version"), NULL },
     { G_OPTION_REMAINING, 0, 0, G_OPTION_ARG_FILENAME_ARRAY,
@@ -60,7 +63,8 @@ static int
 refuse_usage (const char *sentence)
 {
   g_printerr (_ ("cladwright-takeoff: %s\n"
-                 "Usage: cladwright-takeoff [--pdf F] [--csv F] PROJECT…\n"),
+                 "Usage: cladwright-takeoff [--pdf F] [--csv F] "
+                 "[--effort live|long] PROJECT…\n"),
               sentence);
   return EXIT_USAGE;
 }
@@ -75,10 +79,19 @@ run_projects (const CwBatchWishes *wishes)
   int result = EXIT_DONE;
   guint n = 0;
   for (; wishes->projects[n]; n++)
-    if (!cw_batch_project (wishes->projects[n], &outputs[n]))
+    if (!cw_batch_project (wishes->projects[n], wishes->effort,
+                           &outputs[n]))
       result = EXIT_FAULTY;
   cw_batch_outputs_free (outputs, n);
   return result;
+}
+
+static gboolean
+read_effort (const char *text, CwCutEffort *effort)
+{
+  const gboolean is_live = g_strcmp0 (text, "live") == 0;
+  *effort = is_live ? CW_CUT_EFFORT_LIVE : CW_CUT_EFFORT_LONG;
+  return is_live || text == NULL || g_str_equal (text, "long");
 }
 
 static int
@@ -91,7 +104,10 @@ run (const Arguments *arguments)
     }
   if (arguments->projects == NULL)
     return refuse_usage (_ ("No project is named"));
-  CwBatchWishes wishes = { arguments->pdf, arguments->csv,
+  CwCutEffort effort;
+  if (!read_effort (arguments->effort, &effort))
+    return refuse_usage (_ ("--effort is live or long"));
+  CwBatchWishes wishes = { arguments->pdf, arguments->csv, effort,
                            (const char *const *)arguments->projects };
   return run_projects (&wishes);
 }
@@ -111,6 +127,7 @@ main (int argc, char *argv[])
                    : refuse_usage (error->message);
   g_free (arguments.pdf);
   g_free (arguments.csv);
+  g_free (arguments.effort);
   g_strfreev (arguments.projects);
   return result;
 }

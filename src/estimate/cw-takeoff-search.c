@@ -16,6 +16,8 @@ typedef struct
   guint n_panels;             /* of the project, by the best plans so far */
   const CwPanelPlan *plan;    /* at hand */
   guint times;                /* it is carried out in the project */
+  double share;               /* of its search, and */
+  guint n_cut;                /* its panels so far, at best */
 } Search;
 
 /* How often the project carries out @plan; 0: another one is used instead. */
@@ -89,15 +91,19 @@ saved (const Search *search, guint n_cut)
   return n_cut < former ? (former - n_cut) * search->times : 0;
 }
 
+/* A plan is looked for in several rounds, each from its beginning. */
 static void
 tell (guint n_cut, double share, gpointer data)
 {
-  const Search *search = data;
+  Search *search = data;
 
-  search->progress (search->n_panels - saved (search, n_cut),
-                    (search->done + share * weight_of (search->plan))
-                        / MAX (search->all, 1),
-                    search->data);
+  search->share = MAX (search->share, share);
+  search->n_cut = MIN (search->n_cut, n_cut);
+  search->progress (
+      search->n_panels - saved (search, search->n_cut),
+      (search->done + search->share * weight_of (search->plan))
+          / MAX (search->all, 1),
+      search->data);
 }
 
 /* (transfer full) */
@@ -110,6 +116,8 @@ search_plan (Search *search, const CwPanelPlan *plan)
   if (plan->cut == NULL || g_cancellable_is_cancelled (search->cancellable))
     return cw_panel_plan_ref (plan);
   search->times = times_used (search->takeoff, plan);
+  search->share = 0;
+  search->n_cut = plan->cut->panels->len;
   better = cw_panel_plan_improve (plan, search->progress ? tell : NULL,
                                   search, search->cancellable);
   search->n_panels -= saved (search, better->cut->panels->len);

@@ -99,8 +99,8 @@ CwTakeoff *cw_takeoff_new (const CwProject *project, const CwTakeoff *former,
  *
  * The same takeoff with its cut plans looked for longer, and all that follows
  * from them. What is printed and exported is improved with
- * CW_CUT_EFFORT_LIVE: it then depends on the project alone, not on the edits
- * that led to it.
+ * CW_CUT_EFFORT_LONG, unless somebody wants it sooner: it then depends on the
+ * project alone, not on the edits that led to it.
  *
  * Returns: (transfer full) (nullable): @takeoff itself when it is settled;
  *   NULL only when cancelled

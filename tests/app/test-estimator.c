@@ -2,6 +2,7 @@
 #include "app-cases.h"
 #include "cw-edits.h"
 #include "cw-estimator.h"
+#include "estimate-cases.h"
 
 /* Enough for some milliseconds of work. */
 #define MANY_WALLS 60
@@ -250,6 +251,112 @@ may_be_dropped_at_work (void)
   case_wait (is_true, &gone);
 }
 
+/* Something is left to be looked for when the live plans stand. */
+static CwProject *
+open_project (void)
+{
+  return case_project (
+      "9.37x2.83 window:1.21x1.37@1.13,0.87 window:0.83x1.11@4.71,0.93; "
+      "7.43x2.71 window:1.61x1.27@2.3,0.9",
+      "");
+}
+
+static CwSearch
+search_of (Watch *watch)
+{
+  return cw_estimator_search (watch->estimator, NULL, NULL);
+}
+
+/* At work, and some way. */
+static gboolean
+is_searching (gpointer data)
+{
+  guint n_panels = 0;
+  return cw_estimator_search (((Watch *) data)->estimator, &n_panels, NULL)
+             == CW_SEARCH_RUNNING
+         && n_panels > 0;
+}
+
+static gboolean
+has_stopped (gpointer data)
+{
+  return search_of (data) == CW_SEARCH_STOPPED;
+}
+
+static gboolean
+is_settled (gpointer data)
+{
+  const CwTakeoff *takeoff
+      = cw_estimator_takeoff (((Watch *) data)->estimator);
+  return takeoff && cw_takeoff_is_settled (takeoff, CW_CUT_EFFORT_LONG);
+}
+
+static void
+searches_when_idle (void)
+{
+  g_autoptr (Watch) watch = watch_new ();
+  g_autoptr (CwProject) project = open_project ();
+  cw_estimator_set_project (watch->estimator, project);
+  case_wait (is_searching, watch);
+  const guint live = panels_used (watch);
+  g_assert_false (cw_estimator_is_busy (watch->estimator));
+  case_wait (is_settled, watch);
+  g_assert_cmpint (search_of (watch), ==, CW_SEARCH_NONE);
+  g_assert_cmpuint (panels_used (watch), <=, live);
+}
+
+static void
+stops_and_searches_on (void)
+{
+  g_autoptr (Watch) watch = watch_new ();
+  g_autoptr (CwProject) project = open_project ();
+  cw_estimator_set_project (watch->estimator, project);
+  case_wait (is_searching, watch);
+  const guint live = panels_used (watch);
+  cw_estimator_stop (watch->estimator);
+  case_wait (has_stopped, watch);
+  g_assert_false (is_settled (watch));
+  const guint found = panels_used (watch);
+  g_assert_cmpuint (found, <=, live);
+  cw_estimator_search_on (watch->estimator);
+  case_wait (is_settled, watch);
+  g_assert_cmpuint (panels_used (watch), <=, found);
+}
+
+/* The next project ends the search, and gets its figures. */
+static void
+edit_ends_search (void)
+{
+  g_autoptr (Watch) watch = watch_new ();
+  g_autoptr (CwProject) project = open_project ();
+  g_autoptr (CwProject) next = project_with (1, 10000);
+  cw_estimator_set_project (watch->estimator, project);
+  case_wait (is_searching, watch);
+  cw_estimator_set_project (watch->estimator, next);
+  case_wait (is_idle, watch);
+  g_assert_true (cw_estimator_takeoff (watch->estimator)->project == next);
+  g_assert_cmpfloat_with_epsilon (gross (watch), 90, 1e-9);
+}
+
+static gboolean
+is_not_searching (gpointer data)
+{
+  return search_of (data) == CW_SEARCH_NONE;
+}
+
+static void
+may_be_switched_off (void)
+{
+  g_autoptr (Watch) watch = watch_new ();
+  g_autoptr (CwProject) project = open_project ();
+  cw_estimator_set_project (watch->estimator, project);
+  case_wait (is_searching, watch);
+  cw_estimator_set_searches (watch->estimator, FALSE);
+  case_wait (is_not_searching, watch);
+  g_assert_false (is_settled (watch));
+  g_assert_true (cw_estimator_takeoff (watch->estimator)->project == project);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -262,6 +369,11 @@ main (int argc, char **argv)
   g_test_add_func ("/estimator/looks-on-when-it-stays",
                    looks_on_when_it_stays);
   g_test_add_func ("/estimator/main-loop-goes-on", main_loop_goes_on);
+  g_test_add_func ("/estimator/searches-when-idle", searches_when_idle);
+  g_test_add_func ("/estimator/stops-and-searches-on",
+                   stops_and_searches_on);
+  g_test_add_func ("/estimator/edit-ends-search", edit_ends_search);
+  g_test_add_func ("/estimator/may-be-switched-off", may_be_switched_off);
   g_test_add_func ("/estimator/may-be-dropped-at-work",
                    may_be_dropped_at_work);
   return g_test_run ();
