@@ -188,10 +188,10 @@ CwWallTakeoff *cw_wall_takeoff_improve (const CwWallTakeoff *takeoff,
                                         CwCutEffort effort,
                                         GCancellable *cancellable);
 
-/* The same wall with other plans, which are taken over; the same takeoff when
- * they are the same. (transfer full) */
-CwWallTakeoff *cw_wall_takeoff_with_plans (const CwWallTakeoff *takeoff,
-                                           GPtrArray *plans);
+/* The same wall with another mix (nullable), which is taken over; the same
+ * takeoff when it is the same. (transfer full) */
+CwWallTakeoff *cw_wall_takeoff_with_mix (const CwWallTakeoff *takeoff,
+                                         CwPanelMix *mix);
 
 /* A takeoff in the making: without walls, stocks and lines. (transfer full) */
 CwTakeoff *cw_takeoff_begin (const CwProject *project, CwCutEffort effort);

@@ -14,7 +14,8 @@ typedef struct
   GCancellable *cancellable;
   double done, all;           /* blanks of the plans that are searched */
   guint n_panels;             /* of the project, by the best plans so far */
-  const CwPanelPlan *plan;    /* at hand */
+  const CwPanelPlan *plan;    /* at hand, of the first panel alone */
+  double weight;              /* of it */
   guint times;                /* it is carried out in the project */
   double share;               /* of its search, and */
   guint n_cut;                /* its panels so far, at best */
@@ -52,21 +53,11 @@ panels_of (const CwTakeoff *takeoff)
 }
 
 static double
-weight_of (const CwPanelPlan *plan)
+weight_of (const CwPanelMix *mix)
 {
-  return cw_panel_plan_is_settled (plan, CW_CUT_EFFORT_LONG)
+  return cw_panel_mix_is_settled (mix, CW_CUT_EFFORT_LONG)
              ? 0
-             : plan->blanks->len;
-}
-
-static double
-weight_of_all (const GPtrArray *plans)
-{
-  double weight = 0;
-
-  for (guint i = 0; i < plans->len; i++)
-    weight += weight_of (plans->pdata[i]);
-  return weight;
+             : mix->base->blanks->len;
 }
 
 static double
@@ -75,11 +66,18 @@ weight_of_takeoff (const CwTakeoff *takeoff)
   double weight = 0;
 
   for (guint i = 0; i < takeoff->walls->len; i++)
-    weight += weight_of_all (
-        ((const CwWallTakeoff *) takeoff->walls->pdata[i])->plans);
+    {
+      const CwWallTakeoff *wall = takeoff->walls->pdata[i];
+
+      weight += wall->mix ? weight_of (wall->mix) : 0;
+    }
   for (guint i = 0; i < takeoff->stocks->len; i++)
-    weight += weight_of_all (
-        ((const CwPanelStock *) takeoff->stocks->pdata[i])->pools);
+    {
+      const CwPanelStock *stock = takeoff->stocks->pdata[i];
+
+      for (guint j = 0; j < stock->mixes->len; j++)
+        weight += weight_of (stock->mixes->pdata[j]);
+    }
   return weight;
 }
 
@@ -101,39 +99,35 @@ tell (guint n_cut, double share, gpointer data)
   search->n_cut = MIN (search->n_cut, n_cut);
   search->progress (
       search->n_panels - saved (search, search->n_cut),
-      (search->done + search->share * weight_of (search->plan))
+      (search->done + search->share * search->weight)
           / MAX (search->all, 1),
       search->data);
 }
 
-/* (transfer full) */
-static CwPanelPlan *
-search_plan (Search *search, const CwPanelPlan *plan)
+static void
+take_in_hand (Search *search, const CwPanelMix *mix)
 {
-  CwPanelPlan *better;
-
-  search->plan = plan;
-  if (plan->cut == NULL || g_cancellable_is_cancelled (search->cancellable))
-    return cw_panel_plan_ref (plan);
-  search->times = times_used (search->takeoff, plan);
+  search->plan = mix->base;
+  search->weight = weight_of (mix);
+  search->times = times_used (search->takeoff, mix->base);
   search->share = 0;
-  search->n_cut = plan->cut->panels->len;
-  better = cw_panel_plan_improve (plan, search->progress ? tell : NULL,
-                                  search, search->cancellable);
-  search->n_panels -= saved (search, better->cut->panels->len);
-  search->done += weight_of (plan);
-  return better;
+  search->n_cut = mix->base->cut->panels->len;
 }
 
-/* (transfer full) (element-type CwPanelPlan) */
-static GPtrArray *
-search_plans (Search *search, const GPtrArray *plans)
+/* (transfer full) */
+static CwPanelMix *
+search_mix (Search *search, const CwPanelMix *mix)
 {
-  GPtrArray *better = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_panel_plan_unref);
+  CwPanelMix *better;
 
-  for (guint i = 0; i < plans->len; i++)
-    g_ptr_array_add (better, search_plan (search, plans->pdata[i]));
+  if (mix->base->cut == NULL
+      || g_cancellable_is_cancelled (search->cancellable))
+    return cw_panel_mix_ref (mix);
+  take_in_hand (search, mix);
+  better = cw_panel_mix_improve (mix, search->progress ? tell : NULL, search,
+                                 search->cancellable);
+  search->n_panels -= saved (search, better->base->cut->panels->len);
+  search->done += search->weight;
   return better;
 }
 
@@ -145,36 +139,39 @@ search_walls (Search *search, CwTakeoff *better)
   for (guint i = 0; i < walls->len; i++)
     {
       const CwWallTakeoff *wall = walls->pdata[i];
+      CwPanelMix *mix = wall->mix ? search_mix (search, wall->mix) : NULL;
 
-      g_ptr_array_add (better->walls,
-                       cw_wall_takeoff_with_plans (
-                           wall, search_plans (search, wall->plans)));
+      g_ptr_array_add (better->walls, cw_wall_takeoff_with_mix (wall, mix));
     }
 }
 
 static void
-pools_free (gpointer data)
+mixes_free (gpointer data)
 {
   CwPanelStock *stock = data;
 
-  g_ptr_array_unref (stock->pools);
+  g_ptr_array_unref (stock->mixes);
   g_free (stock);
 }
 
-/* Only what a later planning takes over: the plans over several walls.
+/* Only what a later planning takes over: the mixes over several walls.
  * (transfer full) (element-type CwPanelStock) */
 static GPtrArray *
-search_pools (Search *search)
+search_stocks (Search *search)
 {
   const GPtrArray *stocks = search->takeoff->stocks;
-  GPtrArray *better = g_ptr_array_new_with_free_func (pools_free);
+  GPtrArray *better = g_ptr_array_new_with_free_func (mixes_free);
 
   for (guint i = 0; i < stocks->len; i++)
     {
+      const CwPanelStock *former = stocks->pdata[i];
       CwPanelStock *stock = g_new0 (CwPanelStock, 1);
 
-      stock->pools = search_plans (
-          search, ((const CwPanelStock *) stocks->pdata[i])->pools);
+      stock->mixes = g_ptr_array_new_with_free_func (
+          (GDestroyNotify) cw_panel_mix_unref);
+      for (guint j = 0; j < former->mixes->len; j++)
+        g_ptr_array_add (stock->mixes,
+                         search_mix (search, former->mixes->pdata[j]));
       g_ptr_array_add (better, stock);
     }
   return better;
@@ -185,7 +182,7 @@ cw_takeoff_search (const CwTakeoff *takeoff, CwTakeoffProgress progress,
                    gpointer data, GCancellable *cancellable)
 {
   g_autoptr (CwTakeoff) better = NULL;
-  g_autoptr (GPtrArray) pools = NULL;
+  g_autoptr (GPtrArray) stocks = NULL;
   Search search = { .takeoff = takeoff,
                     .progress = progress,
                     .data = data,
@@ -201,8 +198,8 @@ cw_takeoff_search (const CwTakeoff *takeoff, CwTakeoffProgress progress,
   search.n_panels = panels_of (takeoff);
   better = cw_takeoff_begin (takeoff->project, CW_CUT_EFFORT_LIVE);
   search_walls (&search, better);
-  pools = search_pools (&search);
-  cw_takeoff_add_project (better, &(CwTakeoff) { .stocks = pools }, NULL);
+  stocks = search_stocks (&search);
+  cw_takeoff_add_project (better, &(CwTakeoff) { .stocks = stocks }, NULL);
   if (!g_cancellable_is_cancelled (cancellable))
     better->effort = CW_CUT_EFFORT_LONG;
   return g_steal_pointer (&better);

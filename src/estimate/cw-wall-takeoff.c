@@ -136,21 +136,12 @@ cw_wall_takeoff_improve (const CwWallTakeoff *takeoff, CwCutEffort effort,
              : NULL;
 }
 
-static gboolean
-are_same_plans (const GPtrArray *a, const GPtrArray *b)
-{
-  for (guint i = 0; i < a->len; i++)
-    if (a->pdata[i] != b->pdata[i])
-      return FALSE;
-  return a->len == b->len;
-}
-
 CwWallTakeoff *
-cw_wall_takeoff_with_plans (const CwWallTakeoff *takeoff, GPtrArray *plans)
+cw_wall_takeoff_with_mix (const CwWallTakeoff *takeoff, CwPanelMix *mix)
 {
-  if (!are_same_plans (takeoff->plans, plans))
-    return takeoff_of_layout (cw_layout_ref (takeoff->layout), plans);
-  g_ptr_array_unref (plans);
+  if (mix != takeoff->mix)
+    return takeoff_of_layout (cw_layout_ref (takeoff->layout), mix);
+  g_clear_pointer (&mix, cw_panel_mix_unref);
   return cw_wall_takeoff_ref (takeoff);
 }
 

@@ -28,6 +28,12 @@ kinds_of (const CwBuildup *buildup)
   return kinds;
 }
 
+static const CwBuildup *
+buildup_of (const CwPanelMix *mix)
+{
+  return ((const CwLayout *) mix->base->layouts->pdata[0])->wall->buildup;
+}
+
 /* The pieces of @base that come out of one kind of panel. */
 typedef struct
 {
@@ -266,8 +272,7 @@ mix_begin (CwPanelPlan *base)
 static gboolean
 are_same_costs (const CwMixKinds *kinds, const CwPanelMix *former)
 {
-  g_autoptr (CwMixKinds) then = kinds_of (
-      ((const CwLayout *) former->base->layouts->pdata[0])->wall->buildup);
+  g_autoptr (CwMixKinds) then = kinds_of (buildup_of (former));
 
   return cw_mix_kinds_equal (kinds, then);
 }
@@ -306,16 +311,26 @@ search_mix (CwPanelPlan *base, const CwMixKinds *kinds,
   return mix;
 }
 
+/* Whoever looked then looked at rests too. */
+static gboolean
+is_taken_over (const CwPanelMix *mix, const CwPanelMix *former)
+{
+  return former && mix->cuts == former->cuts
+         && mix->base->cut == former->base->cut
+         && mix->effort <= former->effort;
+}
+
 /* What comes out of rests may save no panel of the base and yet make room for
  * a cheaper one. (transfer full): @mix or a better one */
 static CwPanelMix *
 or_with_rests (CwPanelMix *mix, const CwMixKinds *kinds,
-               GCancellable *cancellable)
+               const CwPanelMix *former, GCancellable *cancellable)
 {
   CwPanelPlan *base;
   CwPanelMix *other;
 
   if (!cw_mix_kinds_are_several (kinds) || mix->effort == CW_CUT_EFFORT_FIRST
+      || is_taken_over (mix, former)
       || (base = cw_panel_plan_with_rests (mix->base, cancellable)) == NULL)
     return mix;
   other = search_mix (base, kinds, NULL, cancellable);
@@ -344,12 +359,63 @@ cw_panel_mix_new (const CwPanelWalls *walls, guint n_walls, CwOffcuts offcuts,
   if (base == NULL)
     return NULL;
   mix = or_with_rests (search_mix (base, kinds, former, cancellable), kinds,
-                       cancellable);
+                       former, cancellable);
   mix->least = least_of (mix, kinds, cancellable);
   mix->least_cost = least_cost_of (mix, kinds);
   if (g_cancellable_is_cancelled (cancellable))
     g_clear_pointer (&mix, cw_panel_mix_unref);
   return mix;
+}
+
+/* @mix as it is. */
+static CwPanelMix *
+mix_copy (const CwPanelMix *mix, const CwMixKinds *kinds)
+{
+  CwPanelMix *copy = mix_begin (cw_panel_plan_ref (mix->base));
+
+  copy->cuts = mix->cuts ? g_ptr_array_ref (mix->cuts) : NULL;
+  fill_mix (copy, kinds);
+  return copy;
+}
+
+/* (transfer full): @base is taken over */
+static CwPanelMix *
+improve_several (const CwPanelMix *mix, CwPanelPlan *base,
+                 const CwMixKinds *kinds, GCancellable *cancellable)
+{
+  CwPanelMix *better = or_with_rests (
+      search_mix (base, kinds, NULL, cancellable), kinds, NULL, cancellable);
+
+  if (!g_cancellable_is_cancelled (cancellable)
+      && better->cost <= mix->cost * (1 + 1e-9))
+    return better;
+  cw_panel_mix_unref (better);
+  return mix_copy (mix, kinds);
+}
+
+CwPanelMix *
+cw_panel_mix_improve (const CwPanelMix *mix, CwCutProgress progress,
+                      gpointer data, GCancellable *cancellable)
+{
+  CwPanelMix *better;
+
+  g_return_val_if_fail (mix != NULL, NULL);
+
+  if (cw_panel_mix_is_settled (mix, CW_CUT_EFFORT_LONG))
+    return cw_panel_mix_ref (mix);
+  g_autoptr (CwMixKinds) kinds = kinds_of (buildup_of (mix));
+  CwPanelPlan *base
+      = cw_panel_plan_improve (mix->base, progress, data, cancellable);
+  if (cw_mix_kinds_are_several (kinds))
+    better = improve_several (mix, base, kinds, cancellable);
+  else
+    better = search_mix (base, kinds, NULL, cancellable);
+  better->effort = g_cancellable_is_cancelled (cancellable)
+                       ? mix->effort
+                       : CW_CUT_EFFORT_LONG;
+  better->least = MAX (mix->least, least_of (better, kinds, cancellable));
+  better->least_cost = least_cost_of (better, kinds);
+  return better;
 }
 
 CwPanelMix *
@@ -379,9 +445,7 @@ cw_panel_mix_is_settled (const CwPanelMix *mix, CwCutEffort effort)
 {
   g_return_val_if_fail (mix != NULL, FALSE);
 
-  const CwBuildup *buildup
-      = ((const CwLayout *) mix->base->layouts->pdata[0])->wall->buildup;
-  g_autoptr (CwMixKinds) kinds = kinds_of (buildup);
+  g_autoptr (CwMixKinds) kinds = kinds_of (buildup_of (mix));
 
   if (!cw_mix_kinds_are_several (kinds))
     return cw_panel_plan_is_settled (mix->base, effort);

@@ -52,6 +52,20 @@ CwPanelMix *cw_panel_mix_new (const CwPanelWalls *walls, guint n_walls,
                               CwOffcuts offcuts, CwCutEffort effort,
                               const CwPanelMix *former,
                               GCancellable *cancellable);
+
+/*
+ * cw_panel_mix_improve:
+ * @progress: (nullable): see cw_panel_plan_improve(); tells of the base
+ *
+ * Looks long. Where a search ends does not depend on earlier ones that were
+ * stopped.
+ *
+ * Returns: (transfer full): @mix, or one that costs no more; when @cancellable
+ *   is cancelled the best until then, which is settled no more than @mix
+ */
+CwPanelMix *cw_panel_mix_improve (const CwPanelMix *mix,
+                                  CwCutProgress progress, gpointer data,
+                                  GCancellable *cancellable);
 CwPanelMix *cw_panel_mix_ref (const CwPanelMix *mix);
 void cw_panel_mix_unref (CwPanelMix *mix);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwPanelMix, cw_panel_mix_unref)

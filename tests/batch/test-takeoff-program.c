@@ -78,7 +78,7 @@ expected_table (const char *path)
   g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
   /* What is exported is looked for that long. */
   g_autoptr (CwTakeoff) takeoff
-      = cw_takeoff_improve (quick, CW_CUT_EFFORT_LIVE, NULL);
+      = cw_takeoff_improve (quick, CW_CUT_EFFORT_LONG, NULL);
   return cw_takeoff_to_csv (takeoff);
 }
 
@@ -319,7 +319,7 @@ assert_refused (TakeoffRun *run, const char *why)
 {
   g_autofree char *expected = g_strdup_printf (
       "cladwright-takeoff: %s\n"
-      "Usage: cladwright-takeoff [--pdf F] [--csv F] PROJECT…\n",
+      "Usage: cladwright-takeoff [--pdf F] [--csv F] [--effort live|long] PROJECT…\n",
       why);
   assert_ran (run, 2, "", expected);
   takeoff_run_free (run);
@@ -333,6 +333,8 @@ test_usage (Fixture *fixture, gconstpointer data)
   g_free (takeoff_copy (folder, GOOD, "b.cladwright"));
   assert_refused (TAKEOFF_RUN (folder, "--xml", "f", "a.cladwright"),
                   "Unknown option --xml");
+  assert_refused (TAKEOFF_RUN (folder, "--effort", "short", "a.cladwright"),
+                  "--effort is live or long");
   assert_refused (TAKEOFF_RUN (folder, "--csv", "a.csv"),
                   "No project is named");
   assert_refused (TAKEOFF_RUN (folder, "a.cladwright", "--csv"),
