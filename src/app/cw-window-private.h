@@ -24,6 +24,7 @@ struct _CwWindow
   GtkWidget *name_label, *state_label, *stack;
   CwNotice *notice;
   CwWallsPlace *walls;
+  CwPanelsPlace *panels;
   GtkWindow *buildups, *prices;   /* weak; NULL: not open */
   gboolean closing;           /* as soon as it is saved */
   gboolean may_close;         /* asked and answered */
@@ -34,9 +35,13 @@ void cw_window_add_file_actions (CwWindow *window);
 void cw_window_add_sheet_actions (CwWindow *window);
 void cw_window_add_wall_actions (CwWindow *window);
 void cw_window_add_view_actions (CwWindow *window);
+void cw_window_add_place_actions (CwWindow *window);
 void cw_window_add_buildup_actions (CwWindow *window);
 void cw_window_add_arrange_actions (CwWindow *window);
 void cw_window_add_clip_actions (CwWindow *window);
+
+/* From the page of ways to begin, where that is shown. */
+void cw_window_leave_start (CwWindow *window);
 
 /* Saves, asking for a name where there is none. */
 void cw_window_save (CwWindow *window);

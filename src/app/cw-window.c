@@ -23,6 +23,13 @@ cw_window_walls (CwWindow *window)
   return window->walls;
 }
 
+CwPanelsPlace *
+cw_window_panels (CwWindow *window)
+{
+  g_return_val_if_fail (CW_IS_WINDOW (window), NULL);
+  return window->panels;
+}
+
 CwBoard *
 cw_window_board (CwWindow *window)
 {
@@ -57,14 +64,6 @@ cw_window_enable (CwWindow *window, const char *action, gboolean enabled)
       enabled);
 }
 
-void
-cw_window_go_to_walls (CwWindow *window)
-{
-  g_return_if_fail (CW_IS_WINDOW (window));
-  gtk_stack_set_visible_child_name (GTK_STACK (window->stack), "walls");
-  gtk_widget_grab_focus (GTK_WIDGET (cw_window_board (window)));
-}
-
 static void
 name_button (GtkWidget *button, const char *general, const char *what)
 {
@@ -85,7 +84,7 @@ document_changed (CwWindow *window)
   name_button (window->redo_button, _("Redo"),
                cw_document_redo_name (document));
   if (!cw_job_is_untouched (window->job))
-    gtk_stack_set_visible_child_name (GTK_STACK (window->stack), "walls");
+    cw_window_leave_start (window);
 }
 
 /* (transfer full) */
@@ -156,6 +155,7 @@ add_actions (CwWindow *window)
   cw_window_add_sheet_actions (window);
   cw_window_add_wall_actions (window);
   cw_window_add_view_actions (window);
+  cw_window_add_place_actions (window);
   cw_window_add_buildup_actions (window);
   cw_window_add_arrange_actions (window);
 }
@@ -166,7 +166,9 @@ fill_stack (CwWindow *window)
   GtkStack *stack = GTK_STACK (window->stack);
   window->walls = CW_WALLS_PLACE (cw_walls_place_new ());
   gtk_stack_add_named (stack, cw_start_page_new (), "start");
+  window->panels = CW_PANELS_PLACE (cw_panels_place_new ());
   gtk_stack_add_named (stack, GTK_WIDGET (window->walls), "walls");
+  gtk_stack_add_named (stack, GTK_WIDGET (window->panels), "panels");
 }
 
 static void
@@ -222,6 +224,7 @@ take_job (CwWindow *window, CwJob *job)
   window->job = g_object_ref (job);
   add_actions (window);
   cw_walls_place_set_job (window->walls, job);
+  cw_panels_place_set_job (window->panels, job);
   g_signal_connect_object (cw_window_document (window), "changed",
                            G_CALLBACK (document_changed), window,
                            G_CONNECT_SWAPPED);

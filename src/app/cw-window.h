@@ -6,6 +6,7 @@
 
 #include "cw-application.h"
 #include "cw-job.h"
+#include "cw-panels-place.h"
 #include "cw-walls-place.h"
 
 G_BEGIN_DECLS
@@ -17,8 +18,10 @@ CwWindow *cw_window_new (CwApplication *application, CwJob *job);
 
 CwJob *cw_window_job (CwWindow *window);
 CwWallsPlace *cw_window_walls (CwWindow *window);
+CwPanelsPlace *cw_window_panels (CwWindow *window);
 
-/* From the page of ways to begin to the board. */
+/* From wherever one is to the board. */
 void cw_window_go_to_walls (CwWindow *window);
+void cw_window_go_to_panels (CwWindow *window);
 
 G_END_DECLS

@@ -60,25 +60,25 @@ box_of (const GArray *places)
 }
 
 static gboolean
-is_lit (CwBoard *self, const CwCheck *check)
+is_lit (CwBoard *self, const char *elevation_id, const GArray *places)
 {
-  return self->lit_places && self->lit_places->len == check->places->len
-         && g_strcmp0 (self->lit_elevation, check->elevation_id) == 0
-         && memcmp (self->lit_places->data, check->places->data,
-                    check->places->len * sizeof (CwBox)) == 0;
+  return self->lit_places && self->lit_places->len == places->len
+         && g_strcmp0 (self->lit_elevation, elevation_id) == 0
+         && memcmp (self->lit_places->data, places->data,
+                    places->len * sizeof (CwBox)) == 0;
 }
 
 static void
-light_places (CwBoard *self, const CwCheck *check)
+light_places (CwBoard *self, const char *elevation_id, GArray *places)
 {
-  const CwBox box = box_of (check->places);
+  const CwBox box = box_of (places);
 
-  if (is_lit (self, check))
+  if (is_lit (self, elevation_id, places))
     return;
   g_clear_pointer (&self->lit_places, g_array_unref);
   g_free (self->lit_elevation);
-  self->lit_places = g_array_ref (check->places);
-  self->lit_elevation = g_strdup (check->elevation_id);
+  self->lit_places = g_array_ref (places);
+  self->lit_elevation = g_strdup (elevation_id);
   if (g_strcmp0 (self->lit_elevation, self->elevation_id) == 0)
     cw_board_show_box (self, &box);
 }
@@ -89,11 +89,25 @@ cw_board_light_check (CwBoard *self, const CwCheck *check)
   g_return_if_fail (CW_IS_BOARD (self));
 
   if (check && check->elevation_id && check->places->len > 0)
-    light_places (self, check);
+    light_places (self, check->elevation_id, check->places);
   else
     {
       g_clear_pointer (&self->lit_places, g_array_unref);
       g_clear_pointer (&self->lit_elevation, g_free);
     }
+  cw_board_spoil (self, 1 << CW_BOARD_LIT);
+}
+
+void
+cw_board_light_box (CwBoard *self, const char *elevation_id,
+                    const CwBox *box)
+{
+  g_return_if_fail (CW_IS_BOARD (self));
+  g_return_if_fail (elevation_id != NULL && box != NULL);
+
+  g_autoptr (GArray) places = g_array_new (FALSE, FALSE, sizeof (CwBox));
+
+  g_array_append_vals (places, box, 1);
+  light_places (self, elevation_id, places);
   cw_board_spoil (self, 1 << CW_BOARD_LIT);
 }

@@ -8,6 +8,8 @@
 
 #include <math.h>
 
+#include "cw-text-scale.h"
+
 /* How strongly things are seen that are not the matter at hand. */
 #define NEIGHBOUR_STRENGTH 0.4
 #define STALE_STRENGTH 0.45
@@ -385,17 +387,6 @@ show_picture (CwBoard *self, CwBoardPicture picture, GtkSnapshot *snapshot,
     gtk_snapshot_pop (snapshot);
 }
 
-/* Texts follow the size that the user chose for all programs. */
-static double
-text_scale (CwBoard *self)
-{
-  int dpi = 0;
-
-  g_object_get (gtk_widget_get_settings (GTK_WIDGET (self)), "gtk-xft-dpi",
-                &dpi, NULL);
-  return dpi > 0 ? CLAMP (dpi / (96.0 * 1024), 0.5, 4) : 1;
-}
-
 static void
 find_palette (CwBoard *self)
 {
@@ -474,7 +465,7 @@ present_lookout (CwBoard *self)
     .width = gtk_widget_get_width (GTK_WIDGET (self)),
     .height = gtk_widget_get_height (GTK_WIDGET (self)),
     .palette = self->palette,
-    .text_scale = text_scale (self),
+    .text_scale = cw_text_scale_of (GTK_WIDGET (self)),
     .over_sheet = shows_sheet (self),
     .moving = is_zooming (self),
   };

@@ -53,6 +53,9 @@ void cw_board_set_checks (CwBoard *board, GPtrArray *checks);
 /* Where a check points, lit, and brought into view; the same again is not
  * brought again. NULL: nothing. */
 void cw_board_light_check (CwBoard *board, const CwCheck *check);
+/* Lights up and shows what lies there on that elevation, as a piece of it. */
+void cw_board_light_box (CwBoard *board, const char *elevation_id,
+                         const CwBox *box);
 void cw_board_light (CwBoard *board, const CwQuantityType *type);   /* NULL: nothing */
 
 void cw_board_zoom_fit (CwBoard *board);

@@ -22,6 +22,7 @@ is_control (GtkWidget *widget)
          || GTK_IS_LIST_BOX (widget) || GTK_IS_LIST_BOX_ROW (widget)
          || GTK_IS_FLOW_BOX (widget) || GTK_IS_FLOW_BOX_CHILD (widget)
          || GTK_IS_EXPANDER (widget) || GTK_IS_PROGRESS_BAR (widget)
+         || GTK_IS_GRID_VIEW (widget) || GTK_IS_LIST_VIEW (widget)
          || CW_IS_BOARD (widget);
 }
 
@@ -53,7 +54,8 @@ has_text (GtkWidget *widget)
 {
   gboolean says = FALSE;
   if (GTK_IS_ENTRY (widget) || GTK_IS_DROP_DOWN (widget)
-      || GTK_IS_LIST_BOX (widget) || GTK_IS_FLOW_BOX (widget))
+      || GTK_IS_LIST_BOX (widget) || GTK_IS_FLOW_BOX (widget)
+      || GTK_IS_GRID_VIEW (widget) || GTK_IS_LIST_VIEW (widget))
     return FALSE;
   case_walk (widget, note_label, &says);
   return says;
