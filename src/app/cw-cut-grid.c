@@ -6,7 +6,7 @@
 #include "cw-i18n.h"
 #include "cw-panel-head.h"
 
-#define PICTURE_WIDTH 312
+#define PICTURE_WIDTH 300
 
 struct _CwCutGrid
 {
