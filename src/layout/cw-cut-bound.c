@@ -377,5 +377,6 @@ cw_cut_bound (const CwCutTask *task, CwCutEffort effort,
                            task->enough, most_sums[effort], cancellable);
   cw_cut_sizes_clear (&rests);
   cw_cut_sizes_clear (&sizes);
-  return bound;
+  /* A sliver weighs less than the rounding allows for, and needs a panel. */
+  return task->n_rests == 0 ? MAX (bound, 1) : bound;
 }

@@ -515,7 +515,8 @@ gboolean
 cw_cut_search_run (CwCutSearch *search, guint least, guint64 effort,
                    GCancellable *cancellable)
 {
-  if (search->best->len <= least)
+  /* What there is needs a panel, however little it weighs. */
+  if (search->best->len <= MAX (least, 1))
     return FALSE;
   if (search->out->len == 0)
     drop_panel (search);

@@ -246,7 +246,8 @@ bound_of (const Group *group, const CwCutRules *rules, CwCutEffort effort,
     .enough = group->n_panels,
   };
 
-  return cw_cut_bound (&task, effort, cancellable);
+  /* Not all come out of rests: hosts come first. */
+  return MAX (cw_cut_bound (&task, effort, cancellable), 1);
 }
 
 guint

@@ -298,6 +298,23 @@ test_long (void)
   assert_same_panels (first, second);
 }
 
+/* A blank that weighs nothing to speak of needs a panel, and is looked at for
+ * no longer than others. */
+static void
+test_sliver (void)
+{
+  const CwCutBlank sliver = { 1, 1, 0 };
+  const CwCutRules rules = { CW_MM (2400), CW_MM (600), 0, FALSE };
+  g_autoptr (CwCutPlan) first = cw_cut_plan_new (
+      &sliver, 1, &rules, CW_CUT_EFFORT_FIRST, NULL, NULL, NULL);
+  g_autoptr (CwCutPlan) live = cw_cut_plan_improve (
+      first, &sliver, 1, CW_CUT_EFFORT_LIVE, NULL, NULL, NULL);
+
+  check_cut_plan (live, &sliver, 1);
+  g_assert_cmpuint (live->panels->len, ==, 1);
+  g_assert_cmpuint (live->least, ==, 1);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -316,5 +333,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/cut-plan/improve-cancelled",
                    test_improve_cancelled);
   g_test_add_func ("/layout/cut-plan/long", test_long);
+  g_test_add_func ("/layout/cut-plan/sliver", test_sliver);
   return g_test_run ();
 }
