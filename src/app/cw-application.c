@@ -215,6 +215,7 @@ static const struct
   { "win.add-wall", { "<Control><Shift>w" } },
   { "win.buildups", { "<Control>b" } },
   { "win.prices", { "<Control><Shift>b" } },
+  { "win.best-setting-out", { "<Control>t" } },
   { "win.fit", { "<Control>0" } },
   { "win.closer", { "<Control>plus", "<Control>equal" } },
   { "win.farther", { "<Control>minus" } },

@@ -13,6 +13,7 @@ struct _CwBoardFrame
   CwJob *job;
   CwBoard *board;
   GtkWidget *overlay, *typed, *across, *along;
+  CwTakeoff *preview;     /* (nullable): shown instead of the job's */
   CwPoint pointer;
   gboolean has_pointer;
 };
@@ -90,7 +91,19 @@ style_changed (CwBoardFrame *frame)
 static void
 takeoff_changed (CwBoardFrame *frame)
 {
-  cw_board_set_takeoff (frame->board, cw_job_takeoff (frame->job));
+  cw_board_set_takeoff (frame->board,
+                        frame->preview ? frame->preview
+                                       : cw_job_takeoff (frame->job));
+}
+
+void
+cw_board_frame_preview (CwBoardFrame *frame, const CwTakeoff *takeoff)
+{
+  g_return_if_fail (CW_IS_BOARD_FRAME (frame));
+  g_clear_pointer (&frame->preview, cw_takeoff_unref);
+  frame->preview = takeoff ? cw_takeoff_ref (takeoff) : NULL;
+  if (frame->job)
+    takeoff_changed (frame);
 }
 
 static void
@@ -138,6 +151,7 @@ cw_board_frame_dispose (GObject *object)
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (frame))))
     gtk_widget_unparent (child);
   g_clear_object (&frame->job);
+  g_clear_pointer (&frame->preview, cw_takeoff_unref);
   G_OBJECT_CLASS (cw_board_frame_parent_class)->dispose (object);
 }
 

@@ -16,6 +16,10 @@ G_DECLARE_FINAL_TYPE (CwBoardFrame, cw_board_frame, CW, BOARD_FRAME,
 void cw_board_frame_set_job (CwBoardFrame *frame, CwJob *job);
 CwBoard *cw_board_frame_board (CwBoardFrame *frame);
 
+/* Shows the panels of @takeoff, of another project like this one, instead of
+ * the job's; NULL: the job's again. */
+void cw_board_frame_preview (CwBoardFrame *frame, const CwTakeoff *takeoff);
+
 /* Opens the entry, as if somebody had begun to type. */
 void cw_board_frame_type (CwBoardFrame *frame, const char *text);
 

@@ -19,6 +19,7 @@ struct _CwWallsPlace
   CwSheetList *sheets;
   CwCheckList *checks;
   CwBoardFrame *board_frame;
+  CwSettingPanel *setting;
   CwInspector *inspector;
   CwQuantities *quantities;
   CwStatusLine *status;
@@ -32,6 +33,13 @@ cw_walls_place_board (CwWallsPlace *place)
 {
   g_return_val_if_fail (CW_IS_WALLS_PLACE (place), NULL);
   return cw_board_frame_board (place->board_frame);
+}
+
+CwSettingPanel *
+cw_walls_place_setting (CwWallsPlace *place)
+{
+  g_return_val_if_fail (CW_IS_WALLS_PLACE (place), NULL);
+  return place->setting;
 }
 
 void
@@ -55,6 +63,7 @@ cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
 {
   g_return_if_fail (CW_IS_WALLS_PLACE (place));
   cw_board_frame_set_job (place->board_frame, job);
+  cw_setting_panel_follow (place->setting, place->board_frame, job);
   cw_elevation_list_set_job (place->elevations, job);
   cw_sheet_list_set_job (place->sheets, job);
   place->checker = cw_checker_new (job);
@@ -97,6 +106,7 @@ ensure_types (void)
   g_type_ensure (CW_TYPE_SHEET_LIST);
   g_type_ensure (CW_TYPE_CHECK_LIST);
   g_type_ensure (CW_TYPE_BOARD_FRAME);
+  g_type_ensure (CW_TYPE_SETTING_PANEL);
   g_type_ensure (CW_TYPE_INSPECTOR);
   g_type_ensure (CW_TYPE_QUANTITIES);
   g_type_ensure (CW_TYPE_STATUS_LINE);
@@ -117,6 +127,7 @@ cw_walls_place_class_init (CwWallsPlaceClass *class)
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, checks);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
                                         board_frame);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, setting);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
                                         inspector);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,

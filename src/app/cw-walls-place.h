@@ -6,6 +6,7 @@
 
 #include "cw-board-frame.h"
 #include "cw-job.h"
+#include "cw-setting-panel.h"
 
 G_BEGIN_DECLS
 
@@ -17,6 +18,7 @@ GtkWidget *cw_walls_place_new (void);
 void cw_walls_place_set_job (CwWallsPlace *place, CwJob *job);
 
 CwBoard *cw_walls_place_board (CwWallsPlace *place);
+CwSettingPanel *cw_walls_place_setting (CwWallsPlace *place);
 /* Opens the entry at the pointer. */
 void cw_walls_place_type (CwWallsPlace *place);
 

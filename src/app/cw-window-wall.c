@@ -165,6 +165,16 @@ remove_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+best_setting_out (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  CwSettingPanel *panel = cw_walls_place_setting (CW_WINDOW (data)->walls);
+  gboolean opens = !cw_setting_panel_is_open (panel);
+  if (opens)
+    cw_window_go_to_walls (data);
+  cw_setting_panel_set_open (panel, opens);
+}
+
+static void
 wall_shown (CwWindow *window)
 {
   gboolean has_wall = cw_window_elevation (window) != NULL;
@@ -184,6 +194,7 @@ cw_window_add_wall_actions (CwWindow *window)
     { "duplicate-mirrored", duplicate_mirrored, NULL, NULL, NULL },
     { "move-wall", move_wall, "i", NULL, NULL },
     { "remove-wall", remove_wall, NULL, NULL, NULL },
+    { "best-setting-out", best_setting_out, NULL, NULL, NULL },
   };
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries,
                                    G_N_ELEMENTS (entries), window);

@@ -8,7 +8,9 @@
 
 typedef struct
 {
-  const CwWall *wall;
+  const CwWall *const *walls;
+  guint n_walls;
+  gboolean counts;            /* each wall as often as it stands */
   guint n_troubles;           /* of the present setting out */
   guint n_done, n_all;
   CwSettingProgress progress;
@@ -78,15 +80,54 @@ is_plain (const CwSettingChoice *choice)
          && choice->offset == 0 && choice->base == 0;
 }
 
+gboolean
+cw_setting_choice_same (const CwSettingChoice *a, const CwSettingChoice *b)
+{
+  g_return_val_if_fail (a != NULL && b != NULL, FALSE);
+
+  return compare_settings (a, b) == 0;
+}
+
+static void
+add_figures (CwSettingChoice *sum, const CwSettingChoice *of, guint count)
+{
+  sum->n_panels += of->n_panels * count;
+  sum->n_least += of->n_least * count;
+  sum->n_troubles += of->n_troubles * count;
+  sum->saw += of->saw * count;
+  sum->cost += of->cost * count;
+}
+
+/* On all walls. FALSE when cancelled. */
+static gboolean
+measure (const Search *search, CwSettingChoice *choice, CwCutEffort effort)
+{
+  CwSettingChoice sum = *choice;
+
+  sum.n_panels = sum.n_least = sum.n_troubles = 0;
+  sum.saw = sum.cost = 0;
+  for (guint i = 0; i < search->n_walls; i++)
+    {
+      const CwWall *wall = search->walls[i];
+
+      if (!cw_setting_choice_measure (choice, wall, effort,
+                                      search->cancellable))
+        return FALSE;
+      add_figures (&sum, choice,
+                   search->counts ? (guint) wall->elevation->count : 1);
+    }
+  *choice = sum;
+  return TRUE;
+}
+
 /* How many were measured: not all when cancelled. */
 static guint
 measure_all (Search *search, GArray *choices, CwCutEffort effort)
 {
   for (guint i = 0; i < choices->len; i++)
     {
-      if (!cw_setting_choice_measure (
-              &g_array_index (choices, CwSettingChoice, i), search->wall,
-              effort, search->cancellable))
+      if (!measure (search, &g_array_index (choices, CwSettingChoice, i),
+                    effort))
         return i;
       search->n_done++;
       if (search->progress)
@@ -158,10 +199,38 @@ sort_choices (Search *search, GArray *choices)
   g_array_sort_with_data (choices, compare_choices, search);
 }
 
+static gboolean
+has_choice (const GArray *choices, const CwSettingChoice *choice)
+{
+  for (guint i = 0; i < choices->len; i++)
+    if (cw_setting_choice_same (
+            &g_array_index (choices, CwSettingChoice, i), choice))
+      return TRUE;
+  return FALSE;
+}
+
+/* What any of the walls asks for, none twice. */
+static GArray *
+choices_of_all (const Search *search, const CwSettingAllowed *allowed)
+{
+  GArray *all = cw_setting_choices (search->walls[0], allowed);
+
+  for (guint i = 1; i < search->n_walls; i++)
+    {
+      g_autoptr (GArray) more = cw_setting_choices (search->walls[i], allowed);
+
+      for (guint j = 0; j < more->len; j++)
+        if (!has_choice (all, &g_array_index (more, CwSettingChoice, j)))
+          g_array_append_vals (all, &g_array_index (more, CwSettingChoice, j),
+                               1);
+    }
+  return all;
+}
+
 static GArray *
 search_choices (Search *search, const CwSettingAllowed *allowed)
 {
-  g_autoptr (GArray) choices = cw_setting_choices (search->wall, allowed);
+  g_autoptr (GArray) choices = choices_of_all (search, allowed);
   GArray *best;
 
   search->n_all = choices->len + n_to_plan (allowed);
@@ -185,19 +254,46 @@ can_be_laid (const CwWall *wall)
          && panel->joint >= 0;
 }
 
+static GArray *
+search_walls (const CwWall *const *walls, guint n_walls,
+              const CwSettingAllowed *allowed, Search search)
+{
+  g_autoptr (GPtrArray) laid = g_ptr_array_new ();
+
+  for (guint i = 0; i < n_walls; i++)
+    if (can_be_laid (walls[i]))
+      g_ptr_array_add (laid, (gpointer) walls[i]);
+  if (laid->len == 0)
+    return g_array_new (FALSE, FALSE, sizeof (CwSettingChoice));
+  search.walls = (const CwWall *const *) laid->pdata;
+  search.n_walls = laid->len;
+  return search_choices (&search, allowed);
+}
+
 GArray *
 cw_setting_search (const CwWall *wall, const CwSettingAllowed *allowed,
                    CwSettingProgress progress, gpointer data,
                    GCancellable *cancellable)
 {
-  Search search = { .wall = wall,
-                    .progress = progress,
-                    .data = data,
-                    .cancellable = cancellable };
-
   g_return_val_if_fail (wall != NULL && allowed != NULL, NULL);
 
-  if (!can_be_laid (wall))
-    return g_array_new (FALSE, FALSE, sizeof (CwSettingChoice));
-  return search_choices (&search, allowed);
+  return search_walls (&wall, 1, allowed,
+                       (Search) { .progress = progress,
+                                  .data = data,
+                                  .cancellable = cancellable });
+}
+
+GArray *
+cw_setting_search_walls (const CwWall *const *walls, guint n_walls,
+                         const CwSettingAllowed *allowed,
+                         CwSettingProgress progress, gpointer data,
+                         GCancellable *cancellable)
+{
+  g_return_val_if_fail (walls != NULL && allowed != NULL, NULL);
+
+  return search_walls (walls, n_walls, allowed,
+                       (Search) { .counts = TRUE,
+                                  .progress = progress,
+                                  .data = data,
+                                  .cancellable = cancellable });
 }

@@ -68,6 +68,23 @@ GArray *cw_setting_search (const CwWall *wall, const CwSettingAllowed *allowed,
                            CwSettingProgress progress, gpointer data,
                            GCancellable *cancellable);
 
+/*
+ * cw_setting_search_walls:
+ * @walls: of the same buildup
+ *
+ * Likewise, for walls that are set out alike. Tried is what any of them asks
+ * for; the figures are those of all walls together, each as often as its
+ * elevation stands for.
+ */
+GArray *cw_setting_search_walls (const CwWall *const *walls, guint n_walls,
+                                 const CwSettingAllowed *allowed,
+                                 CwSettingProgress progress, gpointer data,
+                                 GCancellable *cancellable);
+
+/* Whether two choices are the same setting out, whatever their figures. */
+gboolean cw_setting_choice_same (const CwSettingChoice *a,
+                                 const CwSettingChoice *b);
+
 /* @buildup with the setting out of @choice. (transfer full) */
 CwBuildup *cw_setting_choice_apply (const CwSettingChoice *choice,
                                     const CwBuildup *buildup);
