@@ -229,6 +229,9 @@ cw_setting_table_init (CwSettingTable *table)
   table->view = gtk_column_view_new (GTK_SELECTION_MODEL (table->selection));
   gtk_column_view_set_reorderable (GTK_COLUMN_VIEW (table->view), FALSE);
   cw_widget_set_name (table->view, _("Choices of setting out"));
+  /* The list in it is what gets the keyboard. */
+  cw_widget_set_name (gtk_widget_get_last_child (table->view),
+                      _("Choices of setting out"));
   g_signal_connect_object (table->view, "activate", G_CALLBACK (activated),
                            table, G_CONNECT_SWAPPED);
   append_columns (table);
