@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-board-frame.h"
 
+#include "cw-move-label.h"
 #include "cw-ruler.h"
 #include "cw-typed-box.h"
 
@@ -12,7 +13,7 @@ struct _CwBoardFrame
   GtkWidget parent;
   CwJob *job;
   CwBoard *board;
-  GtkWidget *overlay, *typed, *across, *along;
+  GtkWidget *overlay, *typed, *move, *across, *along;
   CwTakeoff *preview;     /* (nullable): shown instead of the job's */
   CwPoint pointer;
   gboolean has_pointer;
@@ -25,6 +26,13 @@ cw_board_frame_board (CwBoardFrame *frame)
 {
   g_return_val_if_fail (CW_IS_BOARD_FRAME (frame), NULL);
   return frame->board;
+}
+
+CwMoveLabel *
+cw_board_frame_move_label (CwBoardFrame *frame)
+{
+  g_return_val_if_fail (CW_IS_BOARD_FRAME (frame), NULL);
+  return CW_MOVE_LABEL (frame->move);
 }
 
 static void
@@ -130,6 +138,7 @@ cw_board_frame_set_job (CwBoardFrame *frame, CwJob *job)
   g_return_if_fail (frame->job == NULL);
   frame->job = g_object_ref (job);
   cw_board_set_document (frame->board, cw_job_document (job));
+  cw_move_label_set_job (CW_MOVE_LABEL (frame->move), job);
   g_signal_connect_object (job, "style-changed", G_CALLBACK (style_changed),
                            frame, G_CONNECT_SWAPPED);
   g_signal_connect_object (cw_job_estimator (job), "takeoff-changed",
@@ -181,6 +190,8 @@ cw_board_frame_init (CwBoardFrame *frame)
                          GTK_WIDGET (frame->board));
   frame->typed = cw_typed_box_new (frame->board);
   gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->typed);
+  frame->move = cw_move_label_new (frame->board);
+  gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->move);
   frame->across = cw_ruler_new (GTK_ORIENTATION_HORIZONTAL, frame->board);
   frame->along = cw_ruler_new (GTK_ORIENTATION_VERTICAL, frame->board);
   gtk_widget_set_hexpand (frame->overlay, TRUE);

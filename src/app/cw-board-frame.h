@@ -6,6 +6,7 @@
 
 #include "cw-board.h"
 #include "cw-job.h"
+#include "cw-move-label.h"
 
 G_BEGIN_DECLS
 
@@ -15,6 +16,7 @@ G_DECLARE_FINAL_TYPE (CwBoardFrame, cw_board_frame, CW, BOARD_FRAME,
 
 void cw_board_frame_set_job (CwBoardFrame *frame, CwJob *job);
 CwBoard *cw_board_frame_board (CwBoardFrame *frame);
+CwMoveLabel *cw_board_frame_move_label (CwBoardFrame *frame);
 
 /* Shows the panels of @takeoff, of another project like this one, instead of
  * the job's; NULL: the job's again. */

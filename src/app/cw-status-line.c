@@ -17,6 +17,7 @@ struct _CwStatusLine
   CwBoard *board;         /* borrowed */
   CwJob *job;
   GtkWidget *hint, *checks, *pointer, *scale, *state;
+  CwMoveLabel *moves;     /* borrowed; NULL: follows none */
   GtkWidget *search;      /* button: stops the search or goes on with it */
   guint patience, idle;
 };
@@ -75,6 +76,16 @@ show_search_button (CwStatusLine *line, CwSearch search)
                                  : _("Look on for fewer panels"));
 }
 
+/* What a move changes, while there is one. */
+static gboolean
+show_move (CwStatusLine *line)
+{
+  const char *words = line->moves ? cw_move_label_words (line->moves) : NULL;
+  if (words)
+    gtk_label_set_text (GTK_LABEL (line->state), words);
+  return words != NULL;
+}
+
 /* What is said once the figures stand. */
 static void
 search_changed (CwStatusLine *line)
@@ -87,7 +98,7 @@ search_changed (CwStatusLine *line)
   if (search == CW_SEARCH_RUNNING)
     words = cw_search_words (n_panels, share, cw_job_style (line->job));
   show_search_button (line, search);
-  if (cw_estimator_is_busy (estimator))
+  if (show_move (line) || cw_estimator_is_busy (estimator))
     return;
   gtk_label_set_text (GTK_LABEL (line->state),
                       words                          ? words
@@ -111,7 +122,8 @@ lost_patience (gpointer data)
 {
   CwStatusLine *line = data;
   line->patience = 0;
-  gtk_label_set_text (GTK_LABEL (line->state), _("working out…"));
+  if (!show_move (line))
+    gtk_label_set_text (GTK_LABEL (line->state), _("working out…"));
   return G_SOURCE_REMOVE;
 }
 
@@ -125,6 +137,16 @@ busy_changed (CwStatusLine *line)
     return;
   g_clear_handle_id (&line->patience, g_source_remove);
   search_changed (line);
+}
+
+void
+cw_status_line_follow_moves (CwStatusLine *line, CwMoveLabel *label)
+{
+  g_return_if_fail (CW_IS_STATUS_LINE (line));
+  line->moves = label;
+  g_signal_connect_object (label, "notify::words",
+                           G_CALLBACK (search_changed), line,
+                           G_CONNECT_SWAPPED);
 }
 
 void

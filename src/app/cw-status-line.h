@@ -7,6 +7,7 @@
 
 #include "cw-board.h"
 #include "cw-job.h"
+#include "cw-move-label.h"
 
 G_BEGIN_DECLS
 
@@ -19,5 +20,9 @@ void cw_status_line_follow (CwStatusLine *line, CwBoard *board, CwJob *job);
 
 /* How many checks there are, in words; "" for none. */
 void cw_status_line_set_checks (CwStatusLine *line, const char *summary);
+
+/* What a move changes is said there too: the label at the pointer is not for
+ * everybody. @label outlives the line. */
+void cw_status_line_follow_moves (CwStatusLine *line, CwMoveLabel *label);
 
 G_END_DECLS

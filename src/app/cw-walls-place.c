@@ -74,6 +74,8 @@ cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
   cw_inspector_set_job (place->inspector, job);
   cw_quantities_set_job (place->quantities, job);
   cw_status_line_follow (place->status, cw_walls_place_board (place), job);
+  cw_status_line_follow_moves (
+      place->status, cw_board_frame_move_label (place->board_frame));
   mark_checks (place);
 }
 

@@ -4,6 +4,7 @@
  * in the window whatever happens to the wall's origin or to the scale.
  */
 #include "cw-board-private.h"
+#include "cw-hit.h"
 
 #include <math.h>
 
@@ -299,4 +300,52 @@ cw_board_follow_document (CwBoard *self, CwPoint shift)
     cw_board_zoom_fit (self);
   else if (!is_same_placing (&former, &self->placing) || shift.x || shift.y)
     cw_board_view_changed (self);
+}
+
+gboolean
+cw_board_is_dragging (CwBoard *self)
+{
+  g_return_val_if_fail (CW_IS_BOARD (self), FALSE);
+
+  return self->pressed;
+}
+
+static graphene_rect_t
+area_of (CwBoard *self, const CwBox *box)
+{
+  double left, top, right, bottom;
+
+  cw_board_to_widget (self, cw_point (box->left, box->top), &left, &top);
+  cw_board_to_widget (self, cw_point (box->right, box->bottom), &right,
+                      &bottom);
+  return GRAPHENE_RECT_INIT ((float) left, (float) top,
+                             (float) (right - left), (float) (bottom - top));
+}
+
+gboolean
+cw_board_get_selected_area (CwBoard *self, graphene_rect_t *area)
+{
+  const char *const *ids;
+  gboolean found = FALSE;
+
+  g_return_val_if_fail (CW_IS_BOARD (self), FALSE);
+
+  if (self->wall == NULL)
+    return FALSE;
+  for (ids = cw_document_selection (self->document); *ids; ids++)
+    {
+      graphene_rect_t one;
+      CwBox box;
+
+      if (g_strcmp0 (*ids, self->wall->elevation->id) == 0
+          || !cw_hit_bounds (self->wall, *ids, &box))
+        continue;
+      one = area_of (self, &box);
+      if (found)
+        graphene_rect_union (area, &one, area);
+      else
+        *area = one;
+      found = TRUE;
+    }
+  return found;
 }

@@ -66,4 +66,10 @@ double cw_board_get_mm_per_pixel (CwBoard *board);
 void cw_board_to_widget (CwBoard *board, CwPoint at, double *x, double *y);
 CwPoint cw_board_to_wall (CwBoard *board, double x, double y);
 
+/* A button is held that the tool knows of. */
+gboolean cw_board_is_dragging (CwBoard *board);
+/* Round all that is selected, in pixels. FALSE when nothing is, or the whole
+ * elevation. */
+gboolean cw_board_get_selected_area (CwBoard *board, graphene_rect_t *area);
+
 G_END_DECLS

@@ -313,6 +313,16 @@ cw_document_seal (CwDocument *self)
   self->sealed = TRUE;
 }
 
+const CwProject *
+cw_document_run_base (CwDocument *self)
+{
+  g_return_val_if_fail (CW_IS_DOCUMENT (self), NULL);
+
+  return self->present > 0 && !self->sealed && present (self)->merge
+             ? step_at (self, self->present - 1)->project
+             : NULL;
+}
+
 gboolean
 cw_document_can_undo (CwDocument *self)
 {

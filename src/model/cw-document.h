@@ -42,6 +42,9 @@ const CwProject *cw_document_project (CwDocument *document);     /* borrowed */
 void cw_document_edit (CwDocument *document, const CwProject *project,
                        const char *name, const char *merge);
 void cw_document_seal (CwDocument *document);
+/* The project before the run of merged edits that goes on (a drag, steps of
+ * the arrow keys). (nullable): the next edit is a step of its own. */
+const CwProject *cw_document_run_base (CwDocument *document);
 
 gboolean cw_document_can_undo (CwDocument *document);
 gboolean cw_document_can_redo (CwDocument *document);

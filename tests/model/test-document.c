@@ -192,6 +192,29 @@ test_merge_back_to_start (void)
   g_assert_true (cw_document_project (document) == first);
 }
 
+/* Where a run of merged edits began, until it ends. */
+static void
+test_run_base (void)
+{
+  Heard heard;
+  g_autoptr (CwDocument) document = document_heard (1, &heard);
+  const CwProject *first = cw_document_project (document);
+
+  g_assert_null (cw_document_run_base (document));
+  move (document, "e1-o1", 510, "drag");
+  move (document, "e1-o1", 520, "drag");
+  g_assert_true (cw_document_run_base (document) == first);
+  cw_document_seal (document);
+  g_assert_null (cw_document_run_base (document));
+  const CwProject *second = cw_document_project (document);
+  move (document, "e1-o1", 530, "drag");
+  g_assert_true (cw_document_run_base (document) == second);
+  move (document, "e1-o1", 540, NULL);
+  g_assert_null (cw_document_run_base (document));
+  cw_document_undo (document);
+  g_assert_null (cw_document_run_base (document));
+}
+
 static void
 select_one (CwDocument *document, const char *id)
 {
@@ -470,6 +493,7 @@ main (int argc, char *argv[])
                    test_merge_not_over_undo);
   g_test_add_func ("/model/document/merge-back-to-start",
                    test_merge_back_to_start);
+  g_test_add_func ("/model/document/run-base", test_run_base);
   g_test_add_func ("/model/document/selection-comes-back",
                    test_selection_comes_back);
   g_test_add_func ("/model/document/select-the-same", test_select_the_same);
