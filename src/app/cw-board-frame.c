@@ -110,6 +110,7 @@ cw_board_frame_preview (CwBoardFrame *frame, const CwTakeoff *takeoff)
   g_return_if_fail (CW_IS_BOARD_FRAME (frame));
   g_clear_pointer (&frame->preview, cw_takeoff_unref);
   frame->preview = takeoff ? cw_takeoff_ref (takeoff) : NULL;
+  cw_board_set_previews (frame->board, takeoff != NULL);
   if (frame->job)
     takeoff_changed (frame);
 }

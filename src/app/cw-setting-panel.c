@@ -524,6 +524,7 @@ static GtkWidget *
 new_foot (CwSettingPanel *panel)
 {
   GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  gtk_widget_add_css_class (foot, "cw-setting-foot");
   panel->outcome = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (panel->outcome), 0);
   gtk_label_set_wrap (GTK_LABEL (panel->outcome), TRUE);
@@ -539,9 +540,8 @@ new_foot (CwSettingPanel *panel)
 }
 
 static GtkWidget *
-new_results (CwSettingPanel *panel)
+new_table (CwSettingPanel *panel)
 {
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   panel->table = cw_setting_table_new ();
   gtk_widget_set_vexpand (panel->table, TRUE);
   gtk_widget_set_hexpand (panel->table, TRUE);
@@ -549,9 +549,7 @@ new_results (CwSettingPanel *panel)
                             panel);
   g_signal_connect_swapped (panel->table, "taken",
                             G_CALLBACK (cw_setting_panel_take), panel);
-  gtk_box_append (GTK_BOX (box), panel->table);
-  gtk_box_append (GTK_BOX (box), new_foot (panel));
-  return box;
+  return panel->table;
 }
 
 static GtkWidget *
@@ -570,12 +568,12 @@ cw_setting_panel_init (CwSettingPanel *panel)
   GtkWidget *parts = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 18);
   gtk_widget_add_css_class (parts, "cw-setting");
   gtk_box_append (GTK_BOX (parts), new_wishes (panel));
-  gtk_box_append (GTK_BOX (parts), new_results (panel));
+  gtk_box_append (GTK_BOX (parts), new_table (panel));
   panel->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_widget_add_css_class (panel->box, "cw-setting-panel");
   gtk_box_append (GTK_BOX (panel->box), new_head (panel));
   gtk_box_append (GTK_BOX (panel->box), parts);
-  gtk_widget_set_size_request (parts, -1, 252);
+  gtk_box_append (GTK_BOX (panel->box), new_foot (panel));
   gtk_widget_set_parent (panel->box, GTK_WIDGET (panel));
   gtk_widget_set_visible (GTK_WIDGET (panel), FALSE);
   cw_widget_set_name (GTK_WIDGET (panel), _("Best setting out"));

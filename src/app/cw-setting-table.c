@@ -127,6 +127,7 @@ set_up_cell (GtkListItemFactory *factory, GtkListItem *item, gpointer column)
   gtk_label_set_xalign (GTK_LABEL (label), is_figure ? 1 : 0);
   if (!is_figure)
     {
+      gtk_label_set_width_chars (GTK_LABEL (label), 12);
       gtk_label_set_max_width_chars (GTK_LABEL (label), 18);
       gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
     }

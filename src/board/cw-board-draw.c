@@ -366,7 +366,7 @@ strength_of (CwBoard *self, CwBoardPicture picture)
 
   if (picture != CW_BOARD_PANELS)
     return 1;
-  if (!is_takeoff_fresh (self))
+  if (!is_takeoff_fresh (self) && !self->previews)
     strength *= STALE_STRENGTH;
   if (shows_sheet (self))
     strength *= self->kind == CW_TOOL_SELECT ? OVER_SHEET_STRENGTH

@@ -43,6 +43,7 @@ struct _CwBoard
 
   CwDocument *document;         /* (nullable) */
   CwTakeoff *takeoff;           /* (nullable) */
+  gboolean previews;            /* the takeoff is of another project */
   CwTextStyle style;
   CwTool *tool;                 /* (nullable): without a document */
   CwToolKind kind;

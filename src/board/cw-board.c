@@ -355,6 +355,15 @@ cw_board_set_takeoff (CwBoard *self, const CwTakeoff *takeoff)
 }
 
 void
+cw_board_set_previews (CwBoard *self, gboolean previews)
+{
+  g_return_if_fail (CW_IS_BOARD (self));
+
+  self->previews = previews;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+void
 cw_board_set_text_style (CwBoard *self, const CwTextStyle *style)
 {
   g_return_if_fail (CW_IS_BOARD (self) && style != NULL);

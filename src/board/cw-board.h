@@ -28,6 +28,8 @@ GtkWidget *cw_board_new (void);
 void cw_board_set_document (CwBoard *board, CwDocument *document);
 /* The last good takeoff; drawn dimmer than the outline when it is stale. */
 void cw_board_set_takeoff (CwBoard *board, const CwTakeoff *takeoff);
+/* The takeoff is of another project on purpose: nothing is dimmed. */
+void cw_board_set_previews (CwBoard *board, gboolean previews);
 void cw_board_set_text_style (CwBoard *board, const CwTextStyle *style);
 /* The file behind a sheet of the document; NULL: cannot be shown. The board
  * draws from it on its own worker thread: give it a source of its own. */
