@@ -13,8 +13,8 @@ cw_search_words (guint n_panels, double share, const CwTextStyle *style)
       = cw_text_style_number (style, floor (share * 100), 0);
   /* Translators: a search at work: panels so far, share of it done. */
   return g_strdup_printf (g_dngettext (GETTEXT_PACKAGE,
-                                       "Looking for fewer panels: %s, %s %%",
-                                       "Looking for fewer panels: %s, %s %%",
+                                       "Looking for fewer panels: %s so far, %s %%",
+                                       "Looking for fewer panels: %s so far, %s %%",
                                        n_panels),
                           panels, percent);
 }

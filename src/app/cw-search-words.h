@@ -8,7 +8,7 @@
 
 G_BEGIN_DECLS
 
-/* "Looking for fewer panels: 69, 40 %". (transfer full) */
+/* "Looking for fewer panels: 69 so far, 40 %". (transfer full) */
 char *cw_search_words (guint n_panels, double share,
                        const CwTextStyle *style);
 

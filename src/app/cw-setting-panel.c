@@ -18,6 +18,7 @@ struct _CwSettingPanel
   GtkWidget *alone, *all, *sharing;
   GtkWidget *starts, *bonds, *offsets, *bases;
   GtkWidget *search, *progress, *table, *outcome, *take;
+  guint ticks;                  /* until the board has its new size */
 };
 
 G_DEFINE_FINAL_TYPE (CwSettingPanel, cw_setting_panel, GTK_TYPE_WIDGET)
@@ -371,6 +372,17 @@ cw_setting_panel_is_open (CwSettingPanel *panel)
   return gtk_widget_get_visible (GTK_WIDGET (panel));
 }
 
+/* What is chosen is to be seen: the wall may be under the panel now. */
+static gboolean
+fit_wall (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
+{
+  CwSettingPanel *panel = CW_SETTING_PANEL (widget);
+  if (panel->ticks-- > 0)
+    return G_SOURCE_CONTINUE;
+  cw_board_zoom_fit (cw_board_frame_board (panel->frame));
+  return G_SOURCE_REMOVE;
+}
+
 void
 cw_setting_panel_set_open (CwSettingPanel *panel, gboolean open)
 {
@@ -380,6 +392,9 @@ cw_setting_panel_set_open (CwSettingPanel *panel, gboolean open)
   forget (panel);
   say (panel, "");
   gtk_widget_set_visible (GTK_WIDGET (panel), open);
+  panel->ticks = 1;
+  if (open)
+    gtk_widget_add_tick_callback (GTK_WIDGET (panel), fit_wall, NULL, NULL);
   document_changed (panel);
   gtk_widget_grab_focus (
       open ? panel->search
