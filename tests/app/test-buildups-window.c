@@ -12,45 +12,26 @@
 
 typedef struct
 {
-  GFile *folder;
-  CwWindow *window;
-  CwJob *job;                 /* borrowed */
+  CaseDesk base;
   CwBuildupsWindow *buildups; /* borrowed */
 } Desk;
-
-static GtkWindow *
-newest_window (GType type)
-{
-  g_autoptr (GList) tops = gtk_window_list_toplevels ();
-  for (GList *l = tops; l; l = l->next)
-    if (g_type_is_a (G_OBJECT_TYPE (l->data), type))
-      return l->data;
-  return NULL;
-}
 
 static void
 lay (Desk *desk, gconstpointer data)
 {
-  desk->folder = case_folder ();
-  desk->window = case_demo_window (desk->folder);
-  desk->job = cw_window_job (desk->window);
-  g_action_group_activate_action (G_ACTION_GROUP (desk->window), "buildups",
-                                  NULL);
-  case_settle ();
+  case_desk_lay (&desk->base);
+  case_desk_act (&desk->base, "buildups");
   desk->buildups
-      = CW_BUILDUPS_WINDOW (newest_window (CW_TYPE_BUILDUPS_WINDOW));
+      = CW_BUILDUPS_WINDOW (case_open_window (CW_TYPE_BUILDUPS_WINDOW));
   g_assert_nonnull (desk->buildups);
 }
 
 static void
 clear (Desk *desk, gconstpointer data)
 {
-  case_wait_for_takeoff (desk->job);
-  if (!cw_document_is_saved (cw_job_document (desk->job)))
-    cw_dialogs_answer_next (1);
-  case_close (GTK_WINDOW (desk->window));
-  g_assert_null (newest_window (CW_TYPE_BUILDUPS_WINDOW));
-  g_object_unref (desk->folder);
+  case_wait_for_takeoff (desk->base.job);
+  case_desk_clear (&desk->base);
+  g_assert_null (case_open_window (CW_TYPE_BUILDUPS_WINDOW));
 }
 
 static void
@@ -63,7 +44,7 @@ act (Desk *desk, const char *action)
 static const CwProject *
 project_of (Desk *desk)
 {
-  return cw_document_project (cw_job_document (desk->job));
+  return cw_document_project (cw_job_document (desk->base.job));
 }
 
 static const CwBuildup *
@@ -200,11 +181,11 @@ static void
 takes_from_the_library (Desk *desk, gconstpointer data)
 {
   act (desk, "buildups.library");
-  GtkWindow *dialog = newest_window (CW_TYPE_FORM_DIALOG);
+  GtkWindow *dialog = case_open_window (CW_TYPE_FORM_DIALOG);
   g_assert_nonnull (dialog);
   g_signal_emit_by_name (dialog, "taken");
   case_settle ();
-  g_assert_null (newest_window (CW_TYPE_FORM_DIALOG));
+  g_assert_null (case_open_window (CW_TYPE_FORM_DIALOG));
   g_assert_cmpuint (cw_list_length (project_of (desk)->buildups), ==, 2);
   const CwBuildup *taken = cw_list_at (project_of (desk)->buildups, 1);
   g_assert_cmpstr (cw_buildups_window_chosen (desk->buildups), ==,
@@ -225,7 +206,7 @@ gives_walls_another (Desk *desk, gconstpointer data)
       = g_strdup (cw_buildups_window_chosen (desk->buildups));
   cw_buildups_window_choose (desk->buildups, former);
   act (desk, "buildups.remove");
-  GtkWindow *dialog = newest_window (CW_TYPE_FORM_DIALOG);
+  GtkWindow *dialog = case_open_window (CW_TYPE_FORM_DIALOG);
   g_assert_nonnull (dialog);
   g_signal_emit_by_name (dialog, "taken");
   case_settle ();
@@ -237,7 +218,7 @@ gives_walls_another (Desk *desk, gconstpointer data)
 static void
 goes_through_a_file (Desk *desk, gconstpointer data)
 {
-  g_autoptr (GFile) file = g_file_get_child (desk->folder, "b.cladwright");
+  g_autoptr (GFile) file = g_file_get_child (desk->base.folder, "b.cladwright");
   g_autoptr (GError) error = NULL;
   cw_dialogs_choose_next (file);
   act (desk, "buildups.export");

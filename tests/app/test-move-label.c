@@ -11,9 +11,7 @@
 
 typedef struct
 {
-  GFile *folder;
-  CwWindow *window;
-  CwJob *job;                 /* borrowed */
+  CaseDesk base;
   CwDocument *document;       /* borrowed */
   CwMoveLabel *label;         /* borrowed */
 } Desk;
@@ -21,22 +19,17 @@ typedef struct
 static void
 lay (Desk *desk, gconstpointer data)
 {
-  desk->folder = case_folder ();
-  desk->window = case_demo_window (desk->folder);
-  desk->job = cw_window_job (desk->window);
-  desk->document = cw_job_document (desk->job);
+  case_desk_lay (&desk->base);
+  desk->document = cw_job_document (desk->base.job);
   desk->label
-      = case_find (GTK_WIDGET (desk->window), CW_TYPE_MOVE_LABEL);
-  case_wait_for_takeoff (desk->job);
+      = case_find (GTK_WIDGET (desk->base.window), CW_TYPE_MOVE_LABEL);
+  case_wait_for_takeoff (desk->base.job);
 }
 
 static void
 clear (Desk *desk, gconstpointer data)
 {
-  if (!cw_document_is_saved (desk->document))
-    cw_dialogs_answer_next (1);
-  case_close (GTK_WINDOW (desk->window));
-  g_object_unref (desk->folder);
+  case_desk_clear (&desk->base);
 }
 
 /* As a step of a drag does. (transfer none): valid until the next edit */
@@ -67,7 +60,7 @@ expected_words (Desk *desk, const CwProject *from, const CwProject *to)
   g_autoptr (CwTakeoff) after = live_takeoff (to);
   CwTakeoffChange change = cw_takeoff_change (before, after);
   CwCurrency currency = cw_currency (to->currency, CW_HALF_AWAY);
-  return cw_change_words (&change, cw_job_style (desk->job), &currency);
+  return cw_change_words (&change, cw_job_style (desk->base.job), &currency);
 }
 
 static gboolean
@@ -96,7 +89,7 @@ static guint
 n_labels (Desk *desk, const char *words)
 {
   gpointer wanted[] = { (gpointer) words, NULL };
-  case_walk (GTK_WIDGET (desk->window), find_words, wanted);
+  case_walk (GTK_WIDGET (desk->base.window), find_words, wanted);
   return GPOINTER_TO_UINT (wanted[1]);
 }
 
@@ -125,7 +118,7 @@ goes_away (Desk *desk, gconstpointer data)
   case_wait (is_hidden, desk->label);
   drag_first_opening (desk, from, CW_MM (300));
   case_wait (is_shown, desk->label);
-  case_rename_first (desk->job, "Seaward");
+  case_rename_first (desk->base.job, "Seaward");
   g_assert_null (cw_move_label_words (desk->label));
 }
 

@@ -8,28 +8,18 @@
 #include "cw-edits.h"
 #include "window-cases.h"
 
-typedef struct
-{
-  GFile *folder;
-  CwWindow *window;
-  CwJob *job;             /* borrowed */
-} Desk;
+typedef CaseDesk Desk;
 
 static void
 lay (Desk *desk, gconstpointer data)
 {
-  desk->folder = case_folder ();
-  desk->window = case_demo_window (desk->folder);
-  desk->job = cw_window_job (desk->window);
+  case_desk_lay (desk);
 }
 
 static void
 clear (Desk *desk, gconstpointer data)
 {
-  if (!cw_document_is_saved (cw_job_document (desk->job)))
-    cw_dialogs_answer_next (1);
-  case_close (GTK_WINDOW (desk->window));
-  g_object_unref (desk->folder);
+  case_desk_clear (desk);
 }
 
 static CwCutGrid *

@@ -14,21 +14,10 @@
 
 typedef struct
 {
-  GFile *folder, *file;
-  CwWindow *window;
-  CwJob *job;                 /* borrowed */
+  CaseDesk base;
+  GFile *file;
   CwPricesWindow *prices;     /* borrowed */
 } Desk;
-
-static GtkWindow *
-newest_window (GType type)
-{
-  g_autoptr (GList) tops = gtk_window_list_toplevels ();
-  for (GList *l = tops; l; l = l->next)
-    if (g_type_is_a (G_OBJECT_TYPE (l->data), type))
-      return l->data;
-  return NULL;
-}
 
 static void
 write_book (Desk *desk, const char *text)
@@ -45,28 +34,21 @@ write_book (Desk *desk, const char *text)
 static void
 lay (Desk *desk, gconstpointer text)
 {
-  desk->folder = case_folder ();
   desk->file = cw_price_book_file ();
   write_book (desk, text);
-  desk->window = case_demo_window (desk->folder);
-  desk->job = cw_window_job (desk->window);
-  g_action_group_activate_action (G_ACTION_GROUP (desk->window), "prices",
-                                  NULL);
-  case_settle ();
-  desk->prices = CW_PRICES_WINDOW (newest_window (CW_TYPE_PRICES_WINDOW));
+  case_desk_lay (&desk->base);
+  case_desk_act (&desk->base, "prices");
+  desk->prices = CW_PRICES_WINDOW (case_open_window (CW_TYPE_PRICES_WINDOW));
   g_assert_nonnull (desk->prices);
 }
 
 static void
 clear (Desk *desk, gconstpointer data)
 {
-  case_wait_for_takeoff (desk->job);
-  if (!cw_document_is_saved (cw_job_document (desk->job)))
-    cw_dialogs_answer_next (1);
-  case_close (GTK_WINDOW (desk->window));
+  case_wait_for_takeoff (desk->base.job);
+  case_desk_clear (&desk->base);
   write_book (desk, NULL);
   g_object_unref (desk->file);
-  g_object_unref (desk->folder);
 }
 
 static void
@@ -87,7 +69,7 @@ collect_entry (GtkWidget *widget, gpointer data)
 static void
 type_item (const char *name, const char *price)
 {
-  GtkWindow *dialog = newest_window (CW_TYPE_FORM_DIALOG);
+  GtkWindow *dialog = case_open_window (CW_TYPE_FORM_DIALOG);
   g_assert_nonnull (dialog);
   g_autoptr (GPtrArray) entries = g_ptr_array_new ();
   case_walk (GTK_WIDGET (dialog), collect_entry, entries);
@@ -112,9 +94,9 @@ typed_is_kept (Desk *desk, gconstpointer data)
 {
   act (desk, "prices.add");
   type_item ("Panel A", "x");
-  g_assert_nonnull (newest_window (CW_TYPE_FORM_DIALOG));
+  g_assert_nonnull (case_open_window (CW_TYPE_FORM_DIALOG));
   type_item ("Panel A", "31.25");
-  g_assert_null (newest_window (CW_TYPE_FORM_DIALOG));
+  g_assert_null (case_open_window (CW_TYPE_FORM_DIALOG));
   g_autoptr (GPtrArray) book = book_on_disk (desk);
   g_assert_cmpuint (book->len, ==, 1);
   const CwPriceItem *item = book->pdata[0];
@@ -123,16 +105,16 @@ typed_is_kept (Desk *desk, gconstpointer data)
   /* Once in the book. */
   act (desk, "prices.add");
   type_item ("Panel A", "33");
-  g_assert_nonnull (newest_window (CW_TYPE_FORM_DIALOG));
+  g_assert_nonnull (case_open_window (CW_TYPE_FORM_DIALOG));
   g_assert_cmpuint (cw_prices_window_book (desk->prices)->len, ==, 1);
-  gtk_window_destroy (newest_window (CW_TYPE_FORM_DIALOG));
+  gtk_window_destroy (case_open_window (CW_TYPE_FORM_DIALOG));
 }
 
 static const CwPanel *
 first_panel (Desk *desk)
 {
   const CwProject *project
-      = cw_document_project (cw_job_document (desk->job));
+      = cw_document_project (cw_job_document (desk->base.job));
   const CwBuildup *buildup = cw_list_at (project->buildups, 0);
   return cw_list_at (buildup->panels, 0);
 }
@@ -146,12 +128,12 @@ goes_to_the_project (Desk *desk, gconstpointer data)
   act (desk, "prices.add");
   type_item (name, "77");
   act (desk, "prices.to-project");
-  GtkWindow *dialog = newest_window (CW_TYPE_FORM_DIALOG);
+  GtkWindow *dialog = case_open_window (CW_TYPE_FORM_DIALOG);
   g_assert_nonnull (dialog);
   g_signal_emit_by_name (dialog, "taken");
   case_settle ();
   g_assert_cmpint (first_panel (desk)->price, ==, CW_DECIMAL (77));
-  cw_document_undo (cw_job_document (desk->job));
+  cw_document_undo (cw_job_document (desk->base.job));
   g_assert_cmpint (first_panel (desk)->price, ==, before);
 }
 
@@ -159,7 +141,7 @@ static void
 comes_from_the_project (Desk *desk, gconstpointer data)
 {
   act (desk, "prices.from-project");
-  GtkWindow *dialog = newest_window (CW_TYPE_FORM_DIALOG);
+  GtkWindow *dialog = case_open_window (CW_TYPE_FORM_DIALOG);
   g_assert_nonnull (dialog);
   g_signal_emit_by_name (dialog, "taken");
   case_settle ();
@@ -180,9 +162,9 @@ bad_book_stays (Desk *desk, gconstpointer text)
   g_autofree char *still = NULL;
   g_assert_null (cw_prices_window_book (desk->prices));
   act (desk, "prices.add");
-  g_assert_null (newest_window (CW_TYPE_FORM_DIALOG));
+  g_assert_null (case_open_window (CW_TYPE_FORM_DIALOG));
   act (desk, "prices.from-project");
-  g_assert_null (newest_window (CW_TYPE_FORM_DIALOG));
+  g_assert_null (case_open_window (CW_TYPE_FORM_DIALOG));
   g_assert_true (g_file_get_contents (path, &still, NULL, NULL));
   g_assert_cmpstr (still, ==, text);
 }

@@ -8,9 +8,7 @@
 
 typedef struct
 {
-  GFile *folder;
-  CwWindow *window;
-  CwJob *job;                 /* borrowed */
+  CaseDesk base;
   CwDocument *document;       /* borrowed */
   CwSettingPanel *panel;      /* borrowed */
   CwSettingTable *table;      /* borrowed */
@@ -19,26 +17,19 @@ typedef struct
 static void
 lay (Desk *desk, gconstpointer data)
 {
-  desk->folder = case_folder ();
-  desk->window = case_demo_window (desk->folder);
-  desk->job = cw_window_job (desk->window);
-  desk->document = cw_job_document (desk->job);
-  desk->panel = cw_walls_place_setting (cw_window_walls (desk->window));
+  case_desk_lay (&desk->base);
+  desk->document = cw_job_document (desk->base.job);
+  desk->panel = cw_walls_place_setting (cw_window_walls (desk->base.window));
   desk->table = cw_setting_panel_table (desk->panel);
-  case_wait_for_takeoff (desk->job);
-  g_action_group_activate_action (G_ACTION_GROUP (desk->window),
-                                  "best-setting-out", NULL);
-  case_settle ();
+  case_wait_for_takeoff (desk->base.job);
+  case_desk_act (&desk->base, "best-setting-out");
   g_assert_true (cw_setting_panel_is_open (desk->panel));
 }
 
 static void
 clear (Desk *desk, gconstpointer data)
 {
-  if (!cw_document_is_saved (desk->document))
-    cw_dialogs_answer_next (1);
-  case_close (GTK_WINDOW (desk->window));
-  g_object_unref (desk->folder);
+  case_desk_clear (&desk->base);
 }
 
 static gboolean
@@ -70,8 +61,8 @@ search_and_choose (Desk *desk)
 static double
 panels_of (Desk *desk, const char *scope)
 {
-  case_wait_for_takeoff (desk->job);
-  return cw_takeoff_quantity (cw_job_takeoff (desk->job), scope,
+  case_wait_for_takeoff (desk->base.job);
+  return cw_takeoff_quantity (cw_job_takeoff (desk->base.job), scope,
                               "panel.stock")
       ->amount;
 }
@@ -113,7 +104,7 @@ forgets_changed_walls (Desk *desk, gconstpointer data)
 {
   cw_setting_panel_set_alone (desk->panel, TRUE);
   search_and_choose (desk);
-  case_rename_first (desk->job, "Seaward");
+  case_rename_first (desk->base.job, "Seaward");
   case_settle ();
   g_assert_cmpuint (cw_setting_table_n_choices (desk->table), ==, 0);
   g_assert_null (cw_setting_table_chosen (desk->table));

@@ -8,40 +8,18 @@
 #include "cw-project-file.h"
 #include "window-cases.h"
 
-typedef struct
-{
-  GFile *folder;
-  CwWindow *window;
-  CwJob *job;             /* borrowed */
-} Desk;
+typedef CaseDesk Desk;
 
 static void
 lay (Desk *desk, gconstpointer data)
 {
-  desk->folder = case_folder ();
-  desk->window = case_demo_window (desk->folder);
-  desk->job = cw_window_job (desk->window);
+  case_desk_lay (desk);
 }
 
-/* Without a question: what a test leaves unsaved is of no worth. */
 static void
 clear (Desk *desk, gconstpointer data)
 {
-  if (desk->window)
-    {
-      if (!cw_document_is_saved (cw_job_document (desk->job)))
-        cw_dialogs_answer_next (1);
-      case_close (GTK_WINDOW (desk->window));
-    }
-  g_object_unref (desk->folder);
-}
-
-static void
-act (Desk *desk, const char *action)
-{
-  g_action_group_activate_action (G_ACTION_GROUP (desk->window), action,
-                                  NULL);
-  case_settle ();
+  case_desk_clear (desk);
 }
 
 static const char *
@@ -86,7 +64,7 @@ quantities_follow_the_inspector (Desk *desk, gconstpointer data)
   case_settle ();
   type (desk, "width", "8'");
   g_assert_cmpstr (figure (desk, "opening.area"), !=, before);
-  act (desk, "undo");
+  case_desk_act (desk, "undo");
   case_wait_for_takeoff (desk->job);
   case_settle ();
   g_assert_cmpstr (figure (desk, "opening.area"), ==, before);
@@ -119,7 +97,7 @@ save_as_and_reopen (Desk *desk, gconstpointer data)
   g_autoptr (GError) error = NULL;
   case_rename_first (desk->job, "Seaward");
   cw_dialogs_choose_next (target);
-  act (desk, "save-as");
+  case_desk_act (desk, "save-as");
   case_wait (is_saved, desk->job);
   g_assert_true (g_file_equal (cw_job_file (desk->job), whole));
   g_autoptr (CwJob) again = case_open (whole, &error);
@@ -141,7 +119,7 @@ exported (Desk *desk, const char *action, const char *name,
   g_autoptr (GFile) file = g_file_get_child (desk->folder, name);
   g_autofree char *bytes = NULL;
   cw_dialogs_choose_next (file);
-  act (desk, action);
+  case_desk_act (desk, action);
   case_wait (exists, file);
   case_settle ();
   g_assert_true (
@@ -162,13 +140,13 @@ walls_come_and_go (Desk *desk, gconstpointer data)
   CwDocument *document = cw_job_document (desk->job);
   const CwProject *before = cw_document_project (document);
   gsize n = cw_list_length (before->elevations);
-  act (desk, "duplicate-wall");
+  case_desk_act (desk, "duplicate-wall");
   g_assert_cmpuint (
       cw_list_length (cw_document_project (document)->elevations), ==, n + 1);
   g_assert_cmpstr (cw_document_elevation_id (document), !=, "south");
-  act (desk, "remove-wall");
-  act (desk, "undo");
-  act (desk, "undo");
+  case_desk_act (desk, "remove-wall");
+  case_desk_act (desk, "undo");
+  case_desk_act (desk, "undo");
   g_assert_true (cw_document_project (document) == before);
   g_assert_cmpstr (cw_document_elevation_id (document), ==, "south");
 }
@@ -178,9 +156,9 @@ static void
 begun_wall_is_taken_again (Desk *desk, gconstpointer data)
 {
   CwDocument *document = cw_job_document (desk->job);
-  act (desk, "add-wall");
+  case_desk_act (desk, "add-wall");
   const CwProject *once = cw_document_project (document);
-  act (desk, "add-wall");
+  case_desk_act (desk, "add-wall");
   g_assert_true (cw_document_project (document) == once);
   g_assert_true (cw_board_get_tool (cw_walls_place_board (
                      cw_window_walls (desk->window)))

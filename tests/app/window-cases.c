@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "window-cases.h"
 
+#include "cw-dialogs.h"
 #include "cw-look.h"
 
 #define TURNS 25
@@ -81,6 +82,44 @@ case_close (GtkWindow *window)
   g_object_add_weak_pointer (G_OBJECT (window), &watched);
   gtk_window_close (window);
   case_wait (is_gone, &watched);
+}
+
+void
+case_desk_lay (CaseDesk *desk)
+{
+  desk->folder = case_folder ();
+  desk->window = case_demo_window (desk->folder);
+  desk->job = cw_window_job (desk->window);
+}
+
+void
+case_desk_clear (CaseDesk *desk)
+{
+  if (desk->window)
+    {
+      if (!cw_document_is_saved (cw_job_document (desk->job)))
+        cw_dialogs_answer_next (1);
+      case_close (GTK_WINDOW (desk->window));
+    }
+  g_object_unref (desk->folder);
+}
+
+void
+case_desk_act (CaseDesk *desk, const char *action)
+{
+  g_action_group_activate_action (G_ACTION_GROUP (desk->window), action,
+                                  NULL);
+  case_settle ();
+}
+
+GtkWindow *
+case_open_window (GType type)
+{
+  g_autoptr (GList) tops = gtk_window_list_toplevels ();
+  for (GList *l = tops; l; l = l->next)
+    if (g_type_is_a (G_OBJECT_TYPE (l->data), type))
+      return l->data;
+  return NULL;
 }
 
 void

@@ -20,6 +20,26 @@ CwWindow *case_empty_window (void);
 /* Until it is gone. */
 void case_close (GtkWindow *window);
 
+/* A window with the example, as a fixture. */
+typedef struct
+{
+  GFile *folder;
+  CwWindow *window;
+  CwJob *job;                 /* borrowed */
+} CaseDesk;
+
+void case_desk_lay (CaseDesk *desk);
+
+/* Without a question: what a test leaves unsaved is of no worth. The window
+ * may be closed already, and NULL. */
+void case_desk_clear (CaseDesk *desk);
+
+/* Does what a menu of the window would, and waits for it. */
+void case_desk_act (CaseDesk *desk, const char *action);
+
+/* A window of that type, or NULL. Borrowed. */
+GtkWindow *case_open_window (GType type);
+
 /* Some turns of the main loop: layouts and idle work. */
 void case_settle (void);
 
