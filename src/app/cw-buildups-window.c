@@ -180,13 +180,6 @@ layer_wanted (CwBuildupsWindow *window, int slot, int index)
   show_form (window);
 }
 
-static gboolean
-close_it (GtkWidget *widget, GVariant *args, gpointer data)
-{
-  gtk_window_close (GTK_WINDOW (widget));
-  return TRUE;
-}
-
 static void
 cw_buildups_window_dispose (GObject *object)
 {
@@ -203,8 +196,9 @@ static void
 cw_buildups_window_class_init (CwBuildupsWindowClass *class)
 {
   G_OBJECT_CLASS (class)->dispose = cw_buildups_window_dispose;
-  gtk_widget_class_add_binding (GTK_WIDGET_CLASS (class), GDK_KEY_Escape, 0,
-                                close_it, NULL);
+  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (class),
+                                       GDK_KEY_Escape, 0, "window.close",
+                                       NULL);
 }
 
 static GtkWidget *

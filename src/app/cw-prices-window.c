@@ -331,13 +331,6 @@ load (CwPricesWindow *window)
   gtk_widget_set_visible (window->trouble, error != NULL);
 }
 
-static gboolean
-close_it (GtkWidget *widget, GVariant *args, gpointer data)
-{
-  gtk_window_close (GTK_WINDOW (widget));
-  return TRUE;
-}
-
 static void
 cw_prices_window_dispose (GObject *object)
 {
@@ -365,8 +358,9 @@ cw_prices_window_class_init (CwPricesWindowClass *class)
 {
   G_OBJECT_CLASS (class)->dispose = cw_prices_window_dispose;
   G_OBJECT_CLASS (class)->finalize = cw_prices_window_finalize;
-  gtk_widget_class_add_binding (GTK_WIDGET_CLASS (class), GDK_KEY_Escape, 0,
-                                close_it, NULL);
+  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (class),
+                                       GDK_KEY_Escape, 0, "window.close",
+                                       NULL);
   gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (class),
                                        GDK_KEY_Insert, 0, "prices.add",
                                        NULL);
