@@ -1,39 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cw-inspector.h"
+#include "cw-inspector-private.h"
 
-#include "cw-bid-edits.h"
 #include "cw-edits.h"
 #include "cw-field-group.h"
 #include "cw-i18n.h"
-
-/* Parts that stay folded until they are wanted. */
-typedef enum
-{
-  FOLD_SIDES,
-  FOLD_BUILDUP,
-  FOLD_MARKS,
-  FOLD_PROJECT,
-  FOLD_BID,
-  N_FOLDS,
-} Fold;
-
-struct _CwInspector
-{
-  GtkWidget parent;
-  GtkWidget *scroller, *box;
-  CwJob *job;
-  char *shape;              /* what is shown; equal: only values changed */
-  GPtrArray *groups;        /* CwFieldGroup, borrowed */
-  gboolean open[N_FOLDS];
-  /* While a list changes: which one, and its button that adds. */
-  gconstpointer changing;
-  GtkWidget *adder;
-};
+#include "cw-late-button.h"
 
 G_DEFINE_FINAL_TYPE (CwInspector, cw_inspector, GTK_TYPE_WIDGET)
 
-static const CwProject *
-project_of (CwInspector *inspector)
+const CwProject *
+cw_inspector_project (CwInspector *inspector)
 {
   return cw_document_project (cw_job_document (inspector->job));
 }
@@ -47,10 +23,9 @@ add_group (CwInspector *inspector, GtkWidget *box, const char *title,
   gtk_box_append (GTK_BOX (box), group);
 }
 
-/* Takes @path. */
-static void
-add_single (CwInspector *inspector, GtkWidget *box, const char *title,
-            CwNodePath *path)
+void
+cw_inspector_add_single (CwInspector *inspector, GtkWidget *box,
+                         const char *title, CwNodePath *path)
 {
   GPtrArray *paths
       = g_ptr_array_new_with_free_func ((GDestroyNotify) cw_node_path_free);
@@ -63,7 +38,7 @@ shown_elevation (CwInspector *inspector)
 {
   const char *id
       = cw_document_elevation_id (cw_job_document (inspector->job));
-  return id ? cw_project_elevation (project_of (inspector), id) : NULL;
+  return id ? cw_project_elevation (cw_inspector_project (inspector), id) : NULL;
 }
 
 /* The one unclad area that is selected, or NULL. */
@@ -73,7 +48,7 @@ selected_unclad (CwInspector *inspector)
   const char *const *ids
       = cw_document_selection (cw_job_document (inspector->job));
   const CwNode *node
-      = ids[0] && !ids[1] ? cw_node_find (&project_of (inspector)->node, ids[0])
+      = ids[0] && !ids[1] ? cw_node_find (&cw_inspector_project (inspector)->node, ids[0])
                           : NULL;
   return node && node->type == &cw_unclad_type ? node : NULL;
 }
@@ -86,7 +61,7 @@ add_corners (CwInspector *inspector, GtkWidget *box, const CwNodePath *path,
     {
       g_autofree char *title
           = g_strdup_printf (_("Side %u, from its corner"), (guint) i + 1);
-      add_single (inspector, box, title,
+      cw_inspector_add_single (inspector, box, title,
                   cw_node_path_down (path, slot, (int) i));
     }
 }
@@ -122,48 +97,44 @@ add_child_groups (CwInspector *inspector, GtkWidget *box,
         for (gsize i = 0; i < cw_list_length (list); i++)
           {
             const CwNode *child = cw_list_at (list, i);
-            add_single (inspector, box, _(child->type->label),
+            cw_inspector_add_single (inspector, box, _(child->type->label),
                         cw_node_path_down (path, slot, (int) i));
           }
       }
     else if (cw_node_child (node, slot))
-      add_single (inspector, box, _(cw_node_child (node, slot)->type->label),
+      cw_inspector_add_single (inspector, box, _(cw_node_child (node, slot)->type->label),
                   cw_node_path_down (path, slot, -1));
 }
 
 static void
-vary_buildup (CwInspector *inspector)
+vary_buildup (gpointer owner, gpointer data)
 {
+  CwInspector *inspector = owner;
   const CwElevation *elevation = shown_elevation (inspector);
   const CwBuildup *buildup
-      = cw_project_buildup (project_of (inspector), elevation->buildup);
+      = cw_project_buildup (cw_inspector_project (inspector), elevation->buildup);
   /* Translators: a new buildup that begins as the one named. */
   g_autofree char *name = g_strdup_printf (_("%s, varied"), buildup->name);
   g_autoptr (CwProject) next = cw_edit_vary_buildup (
-      project_of (inspector), elevation->id, name);
+      cw_inspector_project (inspector), elevation->id, name);
   cw_document_edit (cw_job_document (inspector->job), next,
                     _("Vary a buildup"), NULL);
 }
 
 static void
 add_button (CwInspector *inspector, GtkWidget *box, const char *label,
-            const char *tip, void (*pressed) (CwInspector *))
+            const char *tip, CwLateFunc pressed)
 {
-  GtkWidget *button = gtk_button_new_with_label (label);
-  gtk_widget_set_halign (button, GTK_ALIGN_START);
-  gtk_widget_add_css_class (button, "cw-framed");
+  GtkWidget *button
+      = cw_late_button_new (label, pressed, G_OBJECT (inspector), NULL);
   gtk_widget_set_tooltip_text (button, tip);
-  g_signal_connect_object (button, "clicked", G_CALLBACK (pressed),
-                           inspector, G_CONNECT_SWAPPED);
   gtk_box_append (GTK_BOX (box), button);
 }
 
 static void
 add_action_button (GtkWidget *box, const char *label, const char *action)
 {
-  GtkWidget *button = gtk_button_new_with_label (label);
-  gtk_widget_set_halign (button, GTK_ALIGN_START);
-  gtk_widget_add_css_class (button, "cw-framed");
+  GtkWidget *button = cw_framed_button_new (label);
   gtk_actionable_set_action_name (GTK_ACTIONABLE (button), action);
   gtk_box_append (GTK_BOX (box), button);
 }
@@ -173,9 +144,9 @@ add_buildup (CwInspector *inspector, GtkWidget *box)
 {
   const CwElevation *elevation = shown_elevation (inspector);
   const CwBuildup *buildup
-      = cw_project_buildup (project_of (inspector), elevation->buildup);
+      = cw_project_buildup (cw_inspector_project (inspector), elevation->buildup);
   CwNodePath *path = cw_node_path_new (buildup->id);
-  add_single (inspector, box, NULL, path);
+  cw_inspector_add_single (inspector, box, NULL, path);
   add_button (inspector, box, _("Vary it for this wall"),
               _("Makes a buildup like this one that only this wall has"),
               vary_buildup);
@@ -184,9 +155,10 @@ add_buildup (CwInspector *inspector, GtkWidget *box)
 }
 
 static void
-new_mark (CwInspector *inspector)
+new_mark (gpointer owner, gpointer data)
 {
-  g_autoptr (CwProject) next = cw_edit_add_mark (project_of (inspector));
+  CwInspector *inspector = owner;
+  g_autoptr (CwProject) next = cw_edit_add_mark (cw_inspector_project (inspector));
   cw_document_edit (cw_job_document (inspector->job), next, _("Add a mark"),
                     NULL);
 }
@@ -194,11 +166,11 @@ new_mark (CwInspector *inspector)
 static void
 add_marks (CwInspector *inspector, GtkWidget *box)
 {
-  const CwList *marks = project_of (inspector)->marks;
+  const CwList *marks = cw_inspector_project (inspector)->marks;
   for (gsize i = 0; i < cw_list_length (marks); i++)
     {
       const CwMark *mark = cw_list_at (marks, i);
-      add_single (inspector, box, *mark->name ? mark->name : mark->id,
+      cw_inspector_add_single (inspector, box, *mark->name ? mark->name : mark->id,
                   cw_node_path_new (mark->id));
     }
   add_button (inspector, box, _("New mark"),
@@ -210,150 +182,17 @@ static void
 add_project (CwInspector *inspector, GtkWidget *box)
 {
   g_autoptr (CwNodePath) root = cw_node_path_new (NULL);
-  add_single (inspector, box, NULL,
+  cw_inspector_add_single (inspector, box, NULL,
               cw_node_path_down (root, CW_PROJECT_INFO, -1));
-  add_single (inspector, box, NULL, cw_node_path_new (NULL));
-  add_single (inspector, box, _("Measuring"),
+  cw_inspector_add_single (inspector, box, NULL, cw_node_path_new (NULL));
+  cw_inspector_add_single (inspector, box, _("Measuring"),
               cw_node_path_down (root, CW_PROJECT_MEASURE, -1));
-  add_single (inspector, box, _("Limits of the checks"),
+  cw_inspector_add_single (inspector, box, _("Limits of the checks"),
               cw_node_path_down (root, CW_PROJECT_LIMITS, -1));
-  add_single (inspector, box, _("Lifting"),
+  cw_inspector_add_single (inspector, box, _("Lifting"),
               cw_node_path_down (root, CW_PROJECT_LIFTING, -1));
-  add_single (inspector, box, _("Wind"),
+  cw_inspector_add_single (inspector, box, _("Wind"),
               cw_node_path_down (root, CW_PROJECT_WIND, -1));
-}
-
-/* A list of the project that grows and shrinks, in words. */
-typedef struct
-{
-  guint slot;
-  const char *add, *tip, *added, *remove, *removed;   /* N_() */
-} GrowingList;
-
-static const GrowingList growing_lists[] = {
-  { CW_PROJECT_EQUIPMENT, N_ ("New equipment"),
-    N_ ("What is hired or used up, once or by the day"),
-    N_ ("Add equipment"), N_ ("Remove this equipment"),
-    N_ ("Remove equipment") },
-  { CW_PROJECT_OWN_LINES, N_ ("New line"),
-    N_ ("A line of your own, for the project or by a quantity"),
-    N_ ("Add an own line"), N_ ("Remove this line"),
-    N_ ("Remove an own line") },
-  { CW_PROJECT_ALTERNATES, N_ ("New alternate"),
-    N_ ("Another buildup, priced beside the bid"), N_ ("Add an alternate"),
-    N_ ("Remove this alternate"), N_ ("Remove an alternate") },
-};
-
-/* The edit takes the button away that was clicked, so it is made when GTK is
- * done with the click. */
-typedef struct
-{
-  CwInspector *inspector;
-  const GrowingList *list;
-  gssize index;               /* -1: a new one */
-} ListChange;
-
-static void
-list_change_free (gpointer data)
-{
-  ListChange *change = data;
-  g_object_unref (change->inspector);
-  g_free (change);
-}
-
-static gboolean
-change_list (gpointer data)
-{
-  const ListChange *change = data;
-  const GrowingList *list = change->list;
-  CwInspector *inspector = change->inspector;
-  const CwProject *project = project_of (inspector);
-  const gsize n = cw_list_length (cw_node_list (&project->node, list->slot));
-  if (change->index >= 0 && (gsize) change->index >= n)
-    return G_SOURCE_REMOVE;
-  g_autoptr (CwProject) next
-      = change->index < 0
-            ? cw_edit_add_to_list (project, list->slot)
-            : cw_edit_remove_from_list (project, list->slot,
-                                        (gsize) change->index);
-  inspector->changing = list;
-  gtk_root_set_focus (gtk_widget_get_root (GTK_WIDGET (inspector)), NULL);
-  cw_document_edit (cw_job_document (inspector->job), next,
-                    change->index < 0 ? _(list->added) : _(list->removed),
-                    NULL);
-  inspector->changing = NULL;
-  if (inspector->adder)
-    gtk_widget_grab_focus (inspector->adder);
-  inspector->adder = NULL;
-  return G_SOURCE_REMOVE;
-}
-
-static void
-list_clicked (GtkWidget *button, CwInspector *inspector)
-{
-  ListChange *change = g_new0 (ListChange, 1);
-  change->inspector = g_object_ref (inspector);
-  change->list = g_object_get_data (G_OBJECT (button), "list");
-  change->index = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button),
-                                                      "index"));
-  g_idle_add_full (G_PRIORITY_DEFAULT, change_list, change,
-                   list_change_free);
-}
-
-static GtkWidget *
-add_list_button (CwInspector *inspector, GtkWidget *box,
-                 const GrowingList *list, const char *label, gssize index)
-{
-  GtkWidget *button = gtk_button_new_with_label (label);
-  gtk_widget_set_halign (button, GTK_ALIGN_START);
-  gtk_widget_add_css_class (button, "cw-framed");
-  g_object_set_data (G_OBJECT (button), "list", (gpointer) list);
-  g_object_set_data (G_OBJECT (button), "index", GINT_TO_POINTER (index));
-  g_signal_connect_object (button, "clicked", G_CALLBACK (list_clicked),
-                           inspector, 0);
-  gtk_box_append (GTK_BOX (box), button);
-  return button;
-}
-
-static void
-add_growing_list (CwInspector *inspector, GtkWidget *box,
-                  const CwNodePath *root, const GrowingList *list)
-{
-  const CwList *nodes
-      = cw_node_list (&project_of (inspector)->node, list->slot);
-  for (gsize i = 0; i < cw_list_length (nodes); i++)
-    {
-      const CwNode *node = cw_list_at (nodes, i);
-      add_single (inspector, box, _(node->type->label),
-                  cw_node_path_down (root, list->slot, (int) i));
-      add_list_button (inspector, box, list, _(list->remove), (gssize) i);
-    }
-  GtkWidget *button = add_list_button (inspector, box, list, _(list->add), -1);
-  gtk_widget_set_tooltip_text (button, _(list->tip));
-  if (inspector->changing == list)
-    inspector->adder = button;
-}
-
-static void
-add_bid (CwInspector *inspector, GtkWidget *box)
-{
-  g_autoptr (CwNodePath) root = cw_node_path_new (NULL);
-  add_single (inspector, box, NULL,
-              cw_node_path_down (root, CW_PROJECT_BID, -1));
-  add_single (inspector, box, _("Truck"),
-              cw_node_path_down (root, CW_PROJECT_TRUCK, -1));
-  for (guint i = 0; i < G_N_ELEMENTS (growing_lists); i++)
-    add_growing_list (inspector, box, root, &growing_lists[i]);
-}
-
-static void
-append_growing_lists (GString *shape, const CwProject *project)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (growing_lists); i++)
-    g_string_append_printf (
-        shape, " %d",
-        (int) cw_list_length (
-            cw_node_list (&project->node, growing_lists[i].slot)));
 }
 
 static void (*const fold_fillers[N_FOLDS]) (CwInspector *, GtkWidget *) = {
@@ -361,7 +200,7 @@ static void (*const fold_fillers[N_FOLDS]) (CwInspector *, GtkWidget *) = {
   [FOLD_BUILDUP] = add_buildup,
   [FOLD_MARKS] = add_marks,
   [FOLD_PROJECT] = add_project,
-  [FOLD_BID] = add_bid,
+  [FOLD_BID] = cw_inspector_add_bid,
 };
 
 static void
@@ -396,11 +235,11 @@ show_elevation (CwInspector *inspector)
   const CwElevation *elevation = shown_elevation (inspector);
   if (elevation)
     {
-      add_single (inspector, inspector->box, _("Elevation"),
+      cw_inspector_add_single (inspector, inspector->box, _("Elevation"),
                   cw_node_path_new (elevation->id));
       if (elevation->outline)
         add_fold (inspector, FOLD_SIDES, _("Sides"));
-      if (cw_project_buildup (project_of (inspector), elevation->buildup))
+      if (cw_project_buildup (cw_inspector_project (inspector), elevation->buildup))
         add_fold (inspector, FOLD_BUILDUP, _("Buildup"));
     }
   add_fold (inspector, FOLD_MARKS, _("Marks"));
@@ -419,7 +258,7 @@ selected_paths (CwInspector *inspector)
        = cw_document_selection (cw_job_document (inspector->job));
        *id; id++)
     {
-      const CwNode *node = cw_node_find (&project_of (inspector)->node, *id);
+      const CwNode *node = cw_node_find (&cw_inspector_project (inspector)->node, *id);
       if (node && node->type != &cw_elevation_type)
         g_ptr_array_add (paths, cw_node_path_new (*id));
     }
@@ -430,7 +269,7 @@ static char *
 selection_title (CwInspector *inspector, const GPtrArray *paths)
 {
   const CwNode *first
-      = cw_node_path_find (paths->pdata[0], project_of (inspector));
+      = cw_node_path_find (paths->pdata[0], cw_inspector_project (inspector));
   if (paths->len == 1)
     return g_strdup (_(first->type->label));
   return g_strdup_printf (
@@ -463,7 +302,7 @@ append_layers (GString *shape, const CwBuildup *buildup)
 static char *
 shape_now (CwInspector *inspector, const GPtrArray *paths)
 {
-  const CwProject *project = project_of (inspector);
+  const CwProject *project = cw_inspector_project (inspector);
   GString *shape = g_string_new (NULL);
   for (guint i = 0; i < paths->len; i++)
     {
@@ -488,7 +327,7 @@ shape_now (CwInspector *inspector, const GPtrArray *paths)
     append_layers (shape, cw_project_buildup (project, elevation->buildup));
   g_string_append_printf (shape, " %d %d", (int) project->units,
                           (int) cw_list_length (project->marks));
-  append_growing_lists (shape, project);
+  cw_inspector_append_bid_shape (shape, project);
   return g_string_free (shape, FALSE);
 }
 
@@ -502,12 +341,23 @@ scroll_to_top (CwInspector *inspector)
       0);
 }
 
+/* A row that is taken away must not hold the focus. */
+static void
+drop_focus (CwInspector *inspector)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (inspector));
+  GtkWidget *focus = root ? gtk_root_get_focus (root) : NULL;
+  if (focus && gtk_widget_is_ancestor (focus, inspector->box))
+    gtk_root_set_focus (root, NULL);
+}
+
 static void
 rebuild (CwInspector *inspector, GPtrArray *paths)
 {
   GtkWidget *child;
   if (!inspector->changing)
     scroll_to_top (inspector);
+  drop_focus (inspector);
   g_ptr_array_set_size (inspector->groups, 0);
   while ((child = gtk_widget_get_first_child (inspector->box)))
     gtk_box_remove (GTK_BOX (inspector->box), child);
