@@ -63,6 +63,18 @@ node_at (const CwNode *buildup, const CwLayerPlace *place)
                            (gsize) place->index);
 }
 
+/* Which of its kinds it is; empty when there is but one. */
+static const char *
+kind_words (const CwNode *node)
+{
+  int kind = cw_node_type_field (node->type, "kind");
+  if (kind < 0 || node->type->fields[kind].kind != CW_FIELD_CHOICE)
+    return "";
+  return _(cw_field_choice_by_value (&node->type->fields[kind],
+                                     cw_node_get (node, (guint) kind))
+               ->label);
+}
+
 /* What it is called, or that it is not there. */
 static const char *
 words_for (const CwNode *node)
@@ -70,7 +82,8 @@ words_for (const CwNode *node)
   if (!node)
     return _("not in this buildup");
   int name = cw_node_type_field (node->type, "name");
-  return name >= 0 ? cw_node_get_text (node, (guint) name) : "";
+  const char *words = name >= 0 ? cw_node_get_text (node, (guint) name) : "";
+  return *words ? words : kind_words (node);
 }
 
 static GtkWidget *

@@ -128,7 +128,7 @@ set_up_cell (GtkListItemFactory *factory, GtkListItem *item, gpointer column)
   if (!is_figure)
     {
       gtk_label_set_width_chars (GTK_LABEL (label), 12);
-      gtk_label_set_max_width_chars (GTK_LABEL (label), 18);
+      gtk_label_set_max_width_chars (GTK_LABEL (label), 24);
       gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
     }
   gtk_widget_add_css_class (label, "cw-figure");
@@ -171,7 +171,8 @@ set_up_mark (GtkListItemFactory *factory, GtkListItem *item, gpointer data)
   gtk_list_item_set_child (item, label);
 }
 
-static void
+/* (transfer none) */
+static GtkColumnViewColumn *
 append_column (CwSettingTable *table, const char *title, GCallback set_up,
                GCallback bind, gpointer data)
 {
@@ -181,6 +182,22 @@ append_column (CwSettingTable *table, const char *title, GCallback set_up,
   g_autoptr (GtkColumnViewColumn) column
       = gtk_column_view_column_new (title, factory);
   gtk_column_view_append_column (GTK_COLUMN_VIEW (table->view), column);
+  return column;
+}
+
+/* Titles stand over their figures. GTK leaves titles at the left and has no
+ * call for it; the header's buttons are in the order of the columns. */
+static void
+align_titles (CwSettingTable *table)
+{
+  GtkWidget *title
+      = gtk_widget_get_first_child (gtk_widget_get_first_child (table->view));
+  for (guint i = 0; (title = gtk_widget_get_next_sibling (title))
+                    && i < CW_N_SETTING_COLUMNS;
+       i++)
+    if (cw_setting_column_is_figure (i))
+      gtk_widget_set_halign (gtk_widget_get_first_child (title),
+                             GTK_ALIGN_END);
 }
 
 static void
@@ -189,9 +206,12 @@ append_columns (CwSettingTable *table)
   append_column (table, "", G_CALLBACK (set_up_mark), G_CALLBACK (bind_mark),
                  NULL);
   for (guint i = 0; i < CW_N_SETTING_COLUMNS; i++)
-    append_column (table, cw_setting_column_title (i),
-                   G_CALLBACK (set_up_cell), G_CALLBACK (bind_cell),
-                   GUINT_TO_POINTER (i));
+    gtk_column_view_column_set_expand (
+        append_column (table, cw_setting_column_title (i),
+                       G_CALLBACK (set_up_cell), G_CALLBACK (bind_cell),
+                       GUINT_TO_POINTER (i)),
+        !cw_setting_column_is_figure (i));
+  align_titles (table);
 }
 
 static void
