@@ -48,14 +48,7 @@ box_of (const GArray *places)
   CwBox box = g_array_index (places, CwBox, 0);
 
   for (guint i = 1; i < places->len; i++)
-    {
-      const CwBox *place = &g_array_index (places, CwBox, i);
-
-      box = (CwBox) { MIN (box.left, place->left),
-                      MIN (box.bottom, place->bottom),
-                      MAX (box.right, place->right),
-                      MAX (box.top, place->top) };
-    }
+    box = cw_box_around (&box, &g_array_index (places, CwBox, i));
   return box;
 }
 

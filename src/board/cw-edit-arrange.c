@@ -56,15 +56,6 @@ find_placed (const CwProject *project, const CwElevation *elevation,
   return found;
 }
 
-static void
-join_box (CwBox *box, const CwBox *other)
-{
-  box->left = MIN (box->left, other->left);
-  box->right = MAX (box->right, other->right);
-  box->bottom = MIN (box->bottom, other->bottom);
-  box->top = MAX (box->top, other->top);
-}
-
 gboolean
 cw_edit_bounds (const CwProject *project, const CwElevation *elevation,
                 const char *const *ids, CwBox *box)
@@ -78,7 +69,7 @@ cw_edit_bounds (const CwProject *project, const CwElevation *elevation,
     return FALSE;
   *box = g_array_index (found, Placed, 0).box;
   for (guint i = 1; i < found->len; i++)
-    join_box (box, &g_array_index (found, Placed, i).box);
+    *box = cw_box_around (box, &g_array_index (found, Placed, i).box);
   return TRUE;
 }
 

@@ -29,11 +29,7 @@ find_box (CwDrag *drag)
 
       if (!cw_hit_bounds (drag->wall, *id, &box))
         continue;
-      drag->box.left = found ? MIN (drag->box.left, box.left) : box.left;
-      drag->box.right = found ? MAX (drag->box.right, box.right) : box.right;
-      drag->box.bottom = found ? MIN (drag->box.bottom, box.bottom)
-                               : box.bottom;
-      drag->box.top = found ? MAX (drag->box.top, box.top) : box.top;
+      drag->box = found ? cw_box_around (&drag->box, &box) : box;
       found = TRUE;
     }
   return found;

@@ -43,6 +43,14 @@ cw_box_height (const CwBox *box)
   return box->top - box->bottom;
 }
 
+/* The box about both. */
+static inline CwBox
+cw_box_around (const CwBox *a, const CwBox *b)
+{
+  return (CwBox){ MIN (a->left, b->left), MIN (a->bottom, b->bottom),
+                  MAX (a->right, b->right), MAX (a->top, b->top) };
+}
+
 /* TRUE when the insides of the boxes share area (touching is not meeting). */
 static inline gboolean
 cw_box_overlaps (const CwBox *a, const CwBox *b)

@@ -19,20 +19,13 @@ static const CwBox no_box = { CW_LENGTH_MOST, CW_LENGTH_MOST,
                              -CW_LENGTH_MOST, -CW_LENGTH_MOST };
 
 static CwBox
-box_around (const CwBox *a, const CwBox *b)
-{
-  return (CwBox){ MIN (a->left, b->left), MIN (a->bottom, b->bottom),
-                  MAX (a->right, b->right), MAX (a->top, b->top) };
-}
-
-static CwBox
 box_of_loop (const CwLoop *loop)
 {
   CwBox box = no_box;
   for (gsize i = 0; i < loop->n_sides; i++)
     {
       const CwBox side = cw_side_box (&loop->sides[i], cw_loop_end (loop, i));
-      box = box_around (&box, &side);
+      box = cw_box_around (&box, &side);
     }
   return box;
 }
@@ -146,7 +139,7 @@ cw_region_box (const CwRegion *region)
 {
   CwBox box = no_box;
   for (guint i = 0; i < region->boxes->len; i++)
-    box = box_around (&box, &g_array_index (region->boxes, CwBox, i));
+    box = cw_box_around (&box, &g_array_index (region->boxes, CwBox, i));
   return box;
 }
 
