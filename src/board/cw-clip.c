@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "cw-choose.h"
 #include "cw-edit-arrange.h"
 #include "cw-free-ids.h"
 
@@ -111,17 +112,12 @@ cw_clip_is_one (const CwProject *project)
 gboolean
 cw_clip_bounds (const CwProject *clip, CwBox *box)
 {
-  g_autoptr (GPtrArray) ids = g_ptr_array_new ();
-  const CwList *items;
+  g_auto (GStrv) ids = NULL;
 
   g_return_val_if_fail (clip && cw_clip_is_one (clip), FALSE);
 
-  items = copied (clip)->items;
-  for (gsize i = 0; i < cw_list_length (items); i++)
-    g_ptr_array_add (ids, (gpointer) cw_node_id (cw_list_at (items, i)));
-  g_ptr_array_add (ids, NULL);
-  return cw_edit_bounds (clip, copied (clip),
-                         (const char *const *) ids->pdata, box);
+  ids = cw_choose_all (copied (clip));
+  return cw_edit_bounds (clip, copied (clip), (const char *const *) ids, box);
 }
 
 static gboolean

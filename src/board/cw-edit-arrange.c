@@ -3,6 +3,7 @@
 
 #include <stdlib.h>
 
+#include "cw-choose.h"
 #include "cw-free-ids.h"
 #include "cw-hit.h"
 
@@ -56,6 +57,18 @@ find_placed (const CwProject *project, const CwElevation *elevation,
   return found;
 }
 
+/* FALSE: there are none. */
+static gboolean
+bounds_of (const GArray *placed, CwBox *box)
+{
+  if (placed->len == 0)
+    return FALSE;
+  *box = g_array_index (placed, Placed, 0).box;
+  for (guint i = 1; i < placed->len; i++)
+    *box = cw_box_around (box, &g_array_index (placed, Placed, i).box);
+  return TRUE;
+}
+
 gboolean
 cw_edit_bounds (const CwProject *project, const CwElevation *elevation,
                 const char *const *ids, CwBox *box)
@@ -65,12 +78,7 @@ cw_edit_bounds (const CwProject *project, const CwElevation *elevation,
   g_return_val_if_fail (project && elevation && ids && box, FALSE);
 
   found = find_placed (project, elevation, ids);
-  if (found->len == 0)
-    return FALSE;
-  *box = g_array_index (found, Placed, 0).box;
-  for (guint i = 1; i < found->len; i++)
-    *box = cw_box_around (box, &g_array_index (found, Placed, i).box);
-  return TRUE;
+  return bounds_of (found, box);
 }
 
 /* @elevation's items with each of @former replaced by the one of @by in the
@@ -307,9 +315,9 @@ cw_edit_mirror (const CwProject *project, const CwElevation *elevation,
 
   g_return_val_if_fail (project && elevation && ids, NULL);
 
-  if (!cw_edit_bounds (project, elevation, ids, &box))
-    return cw_node_ref (project);
   placed = find_placed (project, elevation, ids);
+  if (!bounds_of (placed, &box))
+    return cw_node_ref (project);
   for (guint i = 0; i < placed->len; i++)
     {
       const CwNode *item = g_array_index (placed, Placed, i).item;
@@ -331,21 +339,13 @@ static CwLength
 middle_sum (const CwProject *project, const CwElevation *elevation)
 {
   g_autoptr (CwWall) wall = cw_wall_new (project, elevation);
-  g_autoptr (GPtrArray) ids = g_ptr_array_new ();
+  g_auto (GStrv) ids = cw_choose_all (elevation);
   CwBox box = { 0, 0, 0, 0 };
 
   if (wall->outline)
-    {
-      box = cw_region_box (wall->outline);
-      return box.left + box.right;
-    }
-  for (gsize i = 0; i < cw_list_length (elevation->items); i++)
-    g_ptr_array_add (ids, (gpointer) cw_node_id (
-                              cw_list_at (elevation->items, i)));
-  g_ptr_array_add (ids, NULL);
-  if (!cw_edit_bounds (project, elevation, (const char *const *) ids->pdata,
-                       &box))
-    return 0;
+    box = cw_region_box (wall->outline);
+  else
+    cw_edit_bounds (project, elevation, (const char *const *) ids, &box);
   return box.left + box.right;
 }
 
