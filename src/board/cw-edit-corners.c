@@ -12,6 +12,12 @@ corner_at (const GArray *corners, guint i)
   return &g_array_index (corners, CwCorner, i % corners->len);
 }
 
+static double
+distance (CwPoint a, CwPoint b)
+{
+  return hypot ((double) (b.x - a.x), (double) (b.y - a.y));
+}
+
 static const CwNode *
 owner_node (const CwProject *project, const char *owner)
 {
@@ -63,7 +69,7 @@ cw_edit_put_corners (const CwProject *project, const char *owner,
 static CwLength
 part_bow (double radius, CwPoint from, CwPoint to, CwLength like)
 {
-  double half = hypot ((double) (to.x - from.x), (double) (to.y - from.y)) / 2;
+  double half = distance (from, to) / 2;
   double rest = radius * radius - half * half;
   double bow = radius - sqrt (MAX (rest, 0));
 
@@ -87,9 +93,7 @@ cw_edit_insert_corner (const CwProject *project, const char *owner,
   if (from->sagitta != 0)
     {
       double bow = fabs ((double) from->sagitta);
-      double half = hypot ((double) (to.x - from->at.x),
-                           (double) (to.y - from->at.y))
-                    / 2;
+      double half = distance (from->at, to) / 2;
       double radius = (half * half + bow * bow) / (2 * bow);
 
       by.sagitta = part_bow (radius, at, to, from->sagitta);
@@ -180,27 +184,27 @@ cw_bow_point (CwPoint from, CwPoint to, CwLength right, double share)
       from.y + (CwLength) llround ((x * dy - y * dx) / (2 * half)));
 }
 
-/* The nearest point of one side. */
-static double
-away_from (CwPoint from, CwPoint to, CwLength bow, CwPoint at, CwPoint *on)
+static CwPoint
+nearest_on_straight (CwPoint from, CwPoint to, CwPoint at)
 {
-  double best = INFINITY;
   double dx = (double) (to.x - from.x), dy = (double) (to.y - from.y);
   double share = ((double) (at.x - from.x) * dx + (double) (at.y - from.y) * dy)
                  / MAX (dx * dx + dy * dy, 1);
 
-  for (guint i = 0; i <= ARC_PARTS; i++)
-    {
-      double there = bow == 0 ? CLAMP (share, 0, 1)
-                                    : (double) i / ARC_PARTS;
-      CwPoint point = cw_bow_point (from, to, bow, there);
-      double away = hypot ((double) (point.x - at.x),
-                           (double) (point.y - at.y));
+  return cw_bow_point (from, to, 0, CLAMP (share, 0, 1));
+}
 
-      if (away >= best)
-        continue;
-      best = away;
-      *on = point;
+static CwPoint
+nearest_on_bow (CwPoint from, CwPoint to, CwLength bow, CwPoint at)
+{
+  CwPoint best = cw_bow_point (from, to, bow, 0);
+
+  for (guint i = 1; i <= ARC_PARTS; i++)
+    {
+      CwPoint point = cw_bow_point (from, to, bow, (double) i / ARC_PARTS);
+
+      if (distance (point, at) < distance (best, at))
+        best = point;
     }
   return best;
 }
@@ -216,9 +220,12 @@ cw_corners_side_at (const GArray *corners, CwPoint at, CwLength reach,
   for (guint i = 0; i < corners->len; i++)
     {
       const CwCorner *from = corner_at (corners, i);
-      CwPoint there;
-      double away = away_from (from->at, corner_at (corners, i + 1)->at,
-                               turn * from->sagitta, at, &there);
+      CwPoint to = corner_at (corners, i + 1)->at;
+      CwPoint there = from->sagitta == 0
+                          ? nearest_on_straight (from->at, to, at)
+                          : nearest_on_bow (from->at, to,
+                                            turn * from->sagitta, at);
+      double away = distance (there, at);
 
       if (away > best)
         continue;
