@@ -106,33 +106,30 @@ type_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
-duplicate_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
+show_copy (CwWindow *window,
+           CwProject *(*copied) (const CwProject *project, const char *id,
+                                 const char *name, char **new_id),
+           const char *step)
 {
-  CwWindow *window = data;
+  const CwProject *project = cw_window_project (window);
   const CwElevation *elevation = cw_window_elevation (window);
   g_autofree char *id = NULL;
-  g_autofree char *name
-      = free_name (cw_window_project (window), elevation->name);
-  edit (window,
-        cw_edit_duplicate_elevation (cw_window_project (window),
-                                     elevation->id, name, &id),
-        _("Duplicate a wall"));
+  g_autofree char *name = free_name (project, elevation->name);
+  edit (window, copied (project, elevation->id, name, &id), step);
   show_wall (window, id);
+}
+
+static void
+duplicate_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  show_copy (data, cw_edit_duplicate_elevation, _("Duplicate a wall"));
 }
 
 static void
 duplicate_mirrored (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
-  CwWindow *window = data;
-  const CwElevation *elevation = cw_window_elevation (window);
-  g_autofree char *id = NULL;
-  g_autofree char *name
-      = free_name (cw_window_project (window), elevation->name);
-  edit (window,
-        cw_edit_duplicate_mirrored (cw_window_project (window),
-                                    elevation->id, name, &id),
-        _("Duplicate a wall mirrored"));
-  show_wall (window, id);
+  show_copy (data, cw_edit_duplicate_mirrored,
+             _("Duplicate a wall mirrored"));
 }
 
 static void
