@@ -38,15 +38,14 @@ static void
 cut (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   const CwElevation *elevation = cw_window_elevation (data);
-  CwDocument *document = cw_window_document (data);
   if (!elevation)
     return;
   copy (action, parameter, data);
-  g_autoptr (CwProject) next
-      = cw_edit_remove (cw_window_project (data), elevation,
-                        cw_document_selection (document));
-  cw_document_seal (document);
-  cw_document_edit (document, next, _("Cut"), NULL);
+  cw_window_edit (data,
+                  cw_edit_remove (cw_window_project (data), elevation,
+                                  cw_document_selection (
+                                      cw_window_document (data))),
+                  _("Cut"));
 }
 
 /* Whether something of @elevation stands just where the copy would. */
@@ -101,8 +100,7 @@ put_down (CwWindow *window, const CwProject *clip)
   if (!cw_edit_is_in_bounds (next, (const char *const *) ids))
     return;
   cw_board_set_tool (cw_window_board (window), CW_TOOL_SELECT);
-  cw_document_seal (document);
-  cw_document_edit (document, next, _("Paste"), NULL);
+  cw_window_edit (window, g_steal_pointer (&next), _("Paste"));
   cw_document_select (document, (const char *const *) ids);
 }
 

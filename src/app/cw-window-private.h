@@ -3,8 +3,8 @@
  * The window's parts: what it is (cw-window.c), files in and out
  * (cw-window-file.c), sheets and walls (cw-window-sheet.c, cw-window-wall.c),
  * what is seen of the board (cw-window-view.c), what is done with the
- * selection (cw-window-arrange.c, cw-window-clip.c), buildups
- * (cw-window-buildups.c).
+ * selection (cw-window-arrange.c, cw-window-clip.c) and with a side of an
+ * outline (cw-window-side.c), buildups (cw-window-buildups.c).
  */
 #pragma once
 
@@ -39,6 +39,10 @@ void cw_window_add_place_actions (CwWindow *window);
 void cw_window_add_buildup_actions (CwWindow *window);
 void cw_window_add_arrange_actions (CwWindow *window);
 void cw_window_add_clip_actions (CwWindow *window);
+void cw_window_add_side_actions (CwWindow *window);
+
+/* By where the board's menu was asked for. */
+void cw_window_enable_side_actions (CwWindow *window);
 
 /* From the page of ways to begin, where that is shown. */
 void cw_window_leave_start (CwWindow *window);
@@ -51,6 +55,8 @@ CwDocument *cw_window_document (CwWindow *window);
 const CwProject *cw_window_project (CwWindow *window);
 /* Of the shown wall; NULL: none is shown. */
 const CwElevation *cw_window_elevation (CwWindow *window);
+/* @next becomes the document's, as a step of its own. Takes @next. */
+void cw_window_edit (CwWindow *window, CwProject *next, const char *step);
 
 void cw_window_enable (CwWindow *window, const char *action,
                        gboolean enabled);

@@ -56,6 +56,15 @@ cw_window_elevation (CwWindow *window)
 }
 
 void
+cw_window_edit (CwWindow *window, CwProject *next, const char *step)
+{
+  CwDocument *document = cw_window_document (window);
+  cw_document_seal (document);
+  cw_document_edit (document, next, step, NULL);
+  cw_node_unref (next);
+}
+
+void
 cw_window_enable (CwWindow *window, const char *action, gboolean enabled)
 {
   g_simple_action_set_enabled (
