@@ -124,39 +124,33 @@ cw_alternates_new (const CwTakeoff *takeoff, const CwTakeoff *former,
   return g_steal_pointer (&alternates);
 }
 
-static double
-amount_of (const CwTakeoff *takeoff, const char *key)
-{
-  const CwQuantity *quantity = cw_takeoff_quantity (takeoff, NULL, key);
-
-  return quantity ? quantity->amount : 0;
-}
-
 /* The signed difference of the bid, and what else differs. */
 static void
 add_alternate (CwProjectEstimate *estimate, const CwAlternateTakeoff *it)
 {
   const char *name = *it->alternate->name ? it->alternate->name
                                           : cw_alternate_type.label;
-  const CwCost *by = it->takeoff->cost;
+  const CwMoney bid = it->takeoff->cost->bid;
+  const CwMoney bid_now = estimate->cost->bid;
+  const GPtrArray *by = it->takeoff->quantities;
+  const GPtrArray *now = estimate->quantities;
   CwQuantity *line
       = cw_estimate_add_money (estimate, "cost.alternate", name,
-                               by->bid - estimate->cost->bid);
+                               bid - bid_now);
 
   cw_quantity_step (line, N_ ("the bid would be {0} in place of {1}"),
-                    { cw_money_to_double (by->bid), line->unit },
-                    { cw_money_to_double (estimate->cost->bid),
-                      line->unit });
+                    { cw_money_to_double (bid), line->unit },
+                    { cw_money_to_double (bid_now), line->unit });
   cw_quantity_step (line,
                     N_ ("panels to order {0} in place of {1}, hours of labour "
                         "{2} in place of {3}, mass delivered {4} in place of "
                         "{5}"),
-                    { amount_of (it->takeoff, "panel.order"), "" },
-                    { amount_of (estimate->takeoff, "panel.order"), "" },
-                    { amount_of (it->takeoff, "labour.hours"), "h" },
-                    { amount_of (estimate->takeoff, "labour.hours"), "h" },
-                    { amount_of (it->takeoff, "mass.total"), "kg" },
-                    { amount_of (estimate->takeoff, "mass.total"), "kg" });
+                    { cw_quantities_amount (by, "panel.order"), "" },
+                    { cw_quantities_amount (now, "panel.order"), "" },
+                    { cw_quantities_amount (by, "labour.hours"), "h" },
+                    { cw_quantities_amount (now, "labour.hours"), "h" },
+                    { cw_quantities_amount (by, "mass.total"), "kg" },
+                    { cw_quantities_amount (now, "mass.total"), "kg" });
 }
 
 void

@@ -43,23 +43,11 @@ cw_estimate_buy (CwProjectEstimate *estimate, const CwQuantity *quantity,
                                  .taxed = TRUE });
 }
 
-static double
-project_amount (const CwProjectEstimate *estimate, const char *key)
-{
-  for (guint i = 0; i < estimate->quantities->len; i++)
-    {
-      const CwQuantity *quantity = estimate->quantities->pdata[i];
-
-      if (quantity->variant == NULL && g_str_equal (quantity->type->key, key))
-        return quantity->amount;
-    }
-  return 0;
-}
-
 static void
 add_equipment (CwProjectEstimate *estimate, const CwEquipment *equipment)
 {
-  double crew_days = ceil (project_amount (estimate, "labour.days") - 1e-9);
+  double crew_days = ceil (
+      cw_quantities_amount (estimate->quantities, "labour.days") - 1e-9);
   double days = equipment->days > 0 ? cw_decimal_to_double (equipment->days)
                                     : MAX (0, crew_days);
   gboolean by_day = equipment->by == CW_EQUIPMENT_DAY;
@@ -85,7 +73,7 @@ add_own_line (CwProjectEstimate *estimate, const CwOwnLine *line)
   const char *key = line->key == CW_LINE_PROJECT
                         ? NULL
                         : cw_field_choice_by_value (field, line->key)->name;
-  double each = key ? project_amount (estimate, key) : 1;
+  double each = key ? cw_quantities_amount (estimate->quantities, key) : 1;
 
   cw_cost_add (estimate->cost,
                &(CwCostLine) { .kind = (CwCostKind) line->kind,
@@ -212,7 +200,7 @@ void
 cw_estimate_cost (CwProjectEstimate *estimate)
 {
   const CwBid *bid = (const CwBid *) estimate->takeoff->project->bid;
-  double area = project_amount (estimate, "wall.net");
+  double area = cw_quantities_amount (estimate->quantities, "wall.net");
 
   add_lines (estimate);
   cw_cost_finish (estimate->cost, bid, area);

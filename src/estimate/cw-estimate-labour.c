@@ -29,19 +29,6 @@ static const struct
 };
 
 static double
-amount_of (const GPtrArray *quantities, const char *key)
-{
-  for (guint i = 0; i < quantities->len; i++)
-    {
-      const CwQuantity *quantity = quantities->pdata[i];
-
-      if (quantity->variant == NULL && g_str_equal (quantity->type->key, key))
-        return quantity->amount;
-    }
-  return 0;
-}
-
-static double
 saw_without_plan (const CwSawFigures *saw)
 {
   return saw->notches + saw->rakes + saw->curves + saw->round_holes;
@@ -56,7 +43,8 @@ measure_tasks (CwWallEstimate *estimate)
   double coated = cw_estimate_coated_area (figures);
   double edges = figures->head + figures->jamb + figures->sill;
 
-  figures->tasks[CW_TASK_BARRIER] = amount_of (lines, "barrier.area");
+  figures->tasks[CW_TASK_BARRIER]
+      = cw_quantities_amount (lines, "barrier.area");
   figures->tasks[CW_TASK_SAWING] = saw_without_plan (&figures->saw);
   figures->tasks[CW_TASK_PANELS] = figures->placed;
   figures->tasks[CW_TASK_JOINTS]
@@ -65,11 +53,13 @@ measure_tasks (CwWallEstimate *estimate)
             : 0;
   figures->tasks[CW_TASK_BASE_COAT] = buildup->base_coat ? coated : 0;
   figures->tasks[CW_TASK_FINISH] = buildup->finish ? coated : 0;
-  figures->tasks[CW_TASK_SEALANT] = amount_of (lines, "sealant.length");
-  figures->tasks[CW_TASK_BEADS] = amount_of (lines, "bead.corner")
-                                  + amount_of (lines, "bead.starter")
-                                  + amount_of (lines, "bead.drip")
-                                  + amount_of (lines, "joint.control");
+  figures->tasks[CW_TASK_SEALANT]
+      = cw_quantities_amount (lines, "sealant.length");
+  figures->tasks[CW_TASK_BEADS]
+      = cw_quantities_amount (lines, "bead.corner")
+        + cw_quantities_amount (lines, "bead.starter")
+        + cw_quantities_amount (lines, "bead.drip")
+        + cw_quantities_amount (lines, "joint.control");
 }
 
 static double
@@ -88,20 +78,6 @@ crew_hours (const CwLabour *labour, CwTask task, double amount)
   return rate > 0 ? amount / rate : 0;
 }
 
-static CwQuantity *
-line_of (GPtrArray *quantities, const char *key, const char *variant)
-{
-  for (guint i = 0; i < quantities->len; i++)
-    {
-      CwQuantity *quantity = quantities->pdata[i];
-
-      if (g_str_equal (quantity->type->key, key)
-          && g_strcmp0 (quantity->variant, variant) == 0)
-        return quantity;
-    }
-  return cw_quantity_add_variant (quantities, key, variant, 0);
-}
-
 static void
 add_task (GPtrArray *quantities, const CwLabour *labour, CwTask task,
           double amount)
@@ -113,26 +89,26 @@ add_task (GPtrArray *quantities, const CwLabour *labour, CwTask task,
 
   if (hours <= 0)
     return;
-  line = line_of (quantities, "labour.hours", tasks[task].name);
+  line = cw_quantities_line (quantities, "labour.hours", tasks[task].name);
   line->amount += persons;
   cw_quantity_step (line, N_ ("{0} at {1} are {2} of a crew of {3}"),
                     { amount, tasks[task].unit },
                     { rate_of (labour, task), tasks[task].rate_unit },
                     { hours, "h" }, { (double) labour->crew, "" });
-  line = line_of (quantities, "labour.days", tasks[task].name);
+  line = cw_quantities_line (quantities, "labour.days", tasks[task].name);
   line->amount += days;
   cw_quantity_step (line, N_ ("{0} of the crew, {1} a day"), { hours, "h" },
                     { cw_decimal_to_double (labour->day), "h" });
-  line_of (quantities, "labour.hours", NULL)->amount += persons;
-  line_of (quantities, "labour.days", NULL)->amount += days;
+  cw_quantities_line (quantities, "labour.hours", NULL)->amount += persons;
+  cw_quantities_line (quantities, "labour.days", NULL)->amount += days;
 }
 
 /* The whole comes before its parts. */
 static void
 add_tasks (GPtrArray *quantities, const CwLabour *labour, const double *amounts)
 {
-  line_of (quantities, "labour.hours", NULL);
-  line_of (quantities, "labour.days", NULL);
+  cw_quantities_line (quantities, "labour.hours", NULL);
+  cw_quantities_line (quantities, "labour.days", NULL);
   for (CwTask task = 0; task < CW_N_TASKS; task++)
     add_task (quantities, labour, task, amounts[task]);
 }
@@ -140,11 +116,11 @@ add_tasks (GPtrArray *quantities, const CwLabour *labour, const double *amounts)
 static void
 say_sum (GPtrArray *quantities)
 {
-  const CwQuantity *days = line_of (quantities, "labour.days", NULL);
+  CwQuantity *days = cw_quantities_line (quantities, "labour.days", NULL);
 
-  cw_quantity_step (line_of (quantities, "labour.hours", NULL),
+  cw_quantity_step (cw_quantities_line (quantities, "labour.hours", NULL),
                     N_ ("hours of all persons, the trade steps together"));
-  cw_quantity_step (line_of (quantities, "labour.days", NULL),
+  cw_quantity_step (days,
                     N_ ("of one crew, one trade step after the other: {0}, "
                         "without the time that coats need to dry"),
                     { days->amount, "d" });

@@ -19,21 +19,12 @@ opening_at (const CwWall *wall, guint index)
 static void
 count_variant (CwWallEstimate *estimate, const char *variant)
 {
-  GPtrArray *quantities = estimate->quantities;
+  CwQuantity *line = cw_quantities_line (estimate->quantities,
+                                         "opening.count", variant);
 
-  for (guint i = quantities->len; i-- > 0;)
-    {
-      CwQuantity *former = quantities->pdata[i];
-
-      if (g_strcmp0 (former->variant, variant) == 0)
-        {
-          former->amount++;
-          return;
-        }
-    }
-  cw_quantity_step (cw_quantity_add_variant (quantities, "opening.count",
-                                             variant, 1),
-                    N_ ("counted on the wall"));
+  if (line->steps->len == 0)
+    cw_quantity_step (line, N_ ("counted on the wall"));
+  line->amount++;
 }
 
 static void

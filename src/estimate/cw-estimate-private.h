@@ -230,6 +230,16 @@ CwQuantity *cw_quantity_add (GPtrArray *quantities, const char *key,
 CwQuantity *cw_quantity_add_variant (GPtrArray *quantities, const char *key,
                                      const char *variant, double amount);
 
+/* The line of that key and variant (nullable), borrowed; NULL when there is
+ * none. */
+CwQuantity *cw_quantities_find (const GPtrArray *quantities, const char *key,
+                                const char *variant);
+/* The same; when there is none, a new one of nothing. */
+CwQuantity *cw_quantities_line (GPtrArray *quantities, const char *key,
+                                const char *variant);
+/* Of the line without a variant; 0 when there is none. */
+double cw_quantities_amount (const GPtrArray *quantities, const char *key);
+
 /* Into the order of the table; lines of one key keep theirs. */
 void cw_quantities_sort (GPtrArray *quantities);
 

@@ -25,19 +25,6 @@ add_bead_needs (const CwProjectEstimate *estimate, GArray *products)
     }
 }
 
-static CwQuantity *
-line_of_key (GPtrArray *quantities, const char *key)
-{
-  for (guint i = 0; i < quantities->len; i++)
-    {
-      CwQuantity *quantity = quantities->pdata[i];
-
-      if (g_str_equal (quantity->type->key, key))
-        return quantity;
-    }
-  return cw_quantity_add (quantities, key, 0);
-}
-
 static void
 order_bead (CwProjectEstimate *estimate, const CwProduct *product)
 {
@@ -48,7 +35,8 @@ order_bead (CwProjectEstimate *estimate, const CwProduct *product)
     [CW_BEAD_CONTROL_JOINT] = "joint.control",
   };
   const CwBead *bead = (const CwBead *) product->layer;
-  CwQuantity *line = line_of_key (estimate->quantities, keys[bead->kind]);
+  CwQuantity *line = cw_quantities_line (estimate->quantities,
+                                         keys[bead->kind], NULL);
   double length = cw_length_in_m (bead->length);
   double n = cw_estimate_n_packages (
       cw_estimate_with_waste (product->need, bead->waste), length);
@@ -153,7 +141,7 @@ order_mesh_pieces (CwProjectEstimate *estimate, const MeshPieces *pieces)
 
       if (size <= 0 || product->need <= 0)
         continue;
-      line = line_of_key (estimate->quantities, pieces->key);
+      line = cw_quantities_line (estimate->quantities, pieces->key, NULL);
       n = cw_estimate_n_packages (product->need, size);
       line->order_amount
           = n + (line->order_amount > 0 ? line->order_amount : 0);

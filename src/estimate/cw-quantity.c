@@ -44,6 +44,38 @@ cw_quantity_add_step (CwQuantity *quantity, const CwStepWords *step)
   g_array_append_vals (quantity->steps, step, 1);
 }
 
+CwQuantity *
+cw_quantities_find (const GPtrArray *quantities, const char *key,
+                    const char *variant)
+{
+  for (guint i = 0; i < quantities->len; i++)
+    {
+      CwQuantity *quantity = quantities->pdata[i];
+
+      if (g_strcmp0 (quantity->variant, variant) == 0
+          && g_str_equal (quantity->type->key, key))
+        return quantity;
+    }
+  return NULL;
+}
+
+CwQuantity *
+cw_quantities_line (GPtrArray *quantities, const char *key,
+                    const char *variant)
+{
+  CwQuantity *line = cw_quantities_find (quantities, key, variant);
+
+  return line ? line : cw_quantity_add_variant (quantities, key, variant, 0);
+}
+
+double
+cw_quantities_amount (const GPtrArray *quantities, const char *key)
+{
+  const CwQuantity *quantity = cw_quantities_find (quantities, key, NULL);
+
+  return quantity ? quantity->amount : 0;
+}
+
 static int
 compare_types (gconstpointer a, gconstpointer b)
 {

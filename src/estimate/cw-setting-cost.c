@@ -80,19 +80,6 @@ cost_of_panels (const CwBuildup *buildup, const CwPanelMix *mix)
   return cost;
 }
 
-static double
-amount_of (const GPtrArray *quantities, const char *key)
-{
-  for (guint i = 0; i < quantities->len; i++)
-    {
-      const CwQuantity *quantity = quantities->pdata[i];
-
-      if (g_str_equal (quantity->type->key, key))
-        return quantity->amount;
-    }
-  return 0;
-}
-
 /* The steps of the estimate that depend on where the panels go. The edges
  * at openings are the same for every choice. */
 static void
@@ -115,8 +102,8 @@ take_figures (CwSettingChoice *choice, const CwLayout *layout,
   cw_estimate_joints (&estimate);
   cw_estimate_mortar (&estimate);
   cw_estimate_fasteners (&estimate);
-  choice->saw = amount_of (quantities, "saw.length")
-                + amount_of (quantities, "saw.curve");
+  choice->saw = cw_quantities_amount (quantities, "saw.length")
+                + cw_quantities_amount (quantities, "saw.curve");
   choice->cost = cost_of_panels (buildup, mix)
                  + cost_of_layers (buildup, &figures);
 }

@@ -3,18 +3,13 @@
 
 #include <math.h>
 
-static double
-amount_of (const CwTakeoff *takeoff, const char *key)
-{
-  const CwQuantity *quantity = cw_takeoff_quantity (takeoff, NULL, key);
-
-  return quantity ? quantity->amount : 0;
-}
+#include "cw-estimate-private.h"
 
 static double
 more_of (const CwTakeoff *before, const CwTakeoff *after, const char *key)
 {
-  return amount_of (after, key) - amount_of (before, key);
+  return cw_quantities_amount (after->quantities, key)
+         - cw_quantities_amount (before->quantities, key);
 }
 
 CwTakeoffChange
@@ -28,7 +23,7 @@ cw_takeoff_change (const CwTakeoff *before, const CwTakeoff *after)
     .saw = more_of (before, after, "saw.length")
            + more_of (before, after, "saw.curve"),
     .money = more_of (before, after, "cost.bid"),
-    .has_money = amount_of (before, "cost.bid") > 0
-                 || amount_of (after, "cost.bid") > 0,
+    .has_money = cw_quantities_amount (before->quantities, "cost.bid") > 0
+                 || cw_quantities_amount (after->quantities, "cost.bid") > 0,
   };
 }

@@ -242,19 +242,6 @@ cw_takeoff_wall (const CwTakeoff *takeoff, const char *elevation_id)
   return NULL;
 }
 
-static const CwQuantity *
-find_quantity (const GPtrArray *quantities, const char *key)
-{
-  for (guint i = 0; i < quantities->len; i++)
-    {
-      const CwQuantity *quantity = quantities->pdata[i];
-
-      if (quantity->variant == NULL && g_str_equal (quantity->type->key, key))
-        return quantity;
-    }
-  return NULL;
-}
-
 const CwQuantity *
 cw_takeoff_quantity (const CwTakeoff *takeoff, const char *scope,
                      const char *key)
@@ -264,7 +251,7 @@ cw_takeoff_quantity (const CwTakeoff *takeoff, const char *scope,
   g_return_val_if_fail (takeoff != NULL && key != NULL, NULL);
 
   if (scope == NULL || g_str_equal (scope, "project"))
-    return find_quantity (takeoff->quantities, key);
+    return cw_quantities_find (takeoff->quantities, key, NULL);
   wall = cw_takeoff_wall (takeoff, scope);
-  return wall ? find_quantity (wall->quantities, key) : NULL;
+  return wall ? cw_quantities_find (wall->quantities, key, NULL) : NULL;
 }
