@@ -177,6 +177,13 @@ CwQuantity *cw_estimate_add_money (CwProjectEstimate *estimate,
 void cw_estimate_buy (CwProjectEstimate *estimate, const CwQuantity *quantity,
                       const CwNode *layer, const char *price, double n);
 
+/* One wall's panels, as if offcuts that travel further stayed on it.
+ * @former: (nullable): whose cuts are taken over where the blanks are the same
+ * (transfer full) (nullable): NULL when cancelled, or without buildup */
+CwPanelMix *cw_estimate_panel_mix (const CwLayout *layout, CwCutEffort effort,
+                                   const CwPanelMix *former,
+                                   GCancellable *cancellable);
+
 /* @former: (nullable): the wall as it was, whose cuts are taken over where
  * the blanks are the same. (transfer full) */
 CwWallTakeoff *cw_wall_takeoff_renew (const CwWall *wall,

@@ -27,21 +27,6 @@ cw_setting_choice_apply (const CwSettingChoice *choice,
   return (CwBuildup *) changed;
 }
 
-/* As if offcuts that travel stayed on the wall.
- * (transfer full) (nullable): NULL when cancelled */
-static CwPanelMix *
-plan_panels (const CwLayout *layout, CwCutEffort effort,
-             GCancellable *cancellable)
-{
-  const CwSettingOut *setting_out
-      = (const CwSettingOut *) layout->wall->buildup->setting_out;
-  const CwPanelWalls wall = { layout, 0, 1 };
-
-  return cw_panel_mix_new (&wall, 1,
-                           MIN (setting_out->offcuts, CW_OFFCUTS_ELEVATION),
-                           effort, NULL, cancellable);
-}
-
 static double
 price_of (CwDecimal price, double need, double package)
 {
@@ -116,7 +101,8 @@ cw_setting_choice_measure (CwSettingChoice *choice, const CwWall *wall,
       = cw_setting_choice_apply (choice, wall->buildup);
   g_autoptr (CwWall) changed = cw_wall_with_buildup (wall, buildup);
   g_autoptr (CwLayout) layout = cw_layout_new (changed);
-  g_autoptr (CwPanelMix) mix = plan_panels (layout, effort, cancellable);
+  g_autoptr (CwPanelMix) mix
+      = cw_estimate_panel_mix (layout, effort, NULL, cancellable);
 
   if (mix == NULL)
     return FALSE;

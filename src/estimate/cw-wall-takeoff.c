@@ -68,11 +68,9 @@ estimate_all (CwWallEstimate *estimate)
   cw_quantities_sort (estimate->quantities);
 }
 
-/* Offcuts that travel further than the wall are the project's.
- * (transfer full) (nullable): NULL when cancelled, or without buildup */
-static CwPanelMix *
-mix_of (const CwLayout *layout, CwCutEffort effort, const CwPanelMix *former,
-        GCancellable *cancellable)
+CwPanelMix *
+cw_estimate_panel_mix (const CwLayout *layout, CwCutEffort effort,
+                       const CwPanelMix *former, GCancellable *cancellable)
 {
   const CwBuildup *buildup = layout->wall->buildup;
   const CwPanelWalls walls = { layout, 0, 1 };
@@ -110,9 +108,9 @@ cw_wall_takeoff_renew (const CwWall *wall, const CwWallTakeoff *former)
 {
   CwLayout *layout = cw_layout_new (wall);
 
-  return takeoff_of_layout (layout, mix_of (layout, CW_CUT_EFFORT_FIRST,
-                                            former ? former->mix : NULL,
-                                            NULL));
+  return takeoff_of_layout (
+      layout, cw_estimate_panel_mix (layout, CW_CUT_EFFORT_FIRST,
+                                     former ? former->mix : NULL, NULL));
 }
 
 CwWallTakeoff *
@@ -131,7 +129,8 @@ cw_wall_takeoff_improve (const CwWallTakeoff *takeoff, CwCutEffort effort,
 
   if (takeoff->mix == NULL || cw_panel_mix_is_settled (takeoff->mix, effort))
     return cw_wall_takeoff_ref (takeoff);
-  mix = mix_of (takeoff->layout, effort, takeoff->mix, cancellable);
+  mix = cw_estimate_panel_mix (takeoff->layout, effort, takeoff->mix,
+                               cancellable);
   return mix ? takeoff_of_layout (cw_layout_ref (takeoff->layout), mix)
              : NULL;
 }
