@@ -270,22 +270,30 @@ show_row (CwPages *pages, const CwTable *table, guint index,
   cw_page_hairline (pages, rule_from (pages, table, index), pages->y);
 }
 
-/* What has to stand together with row @index: a group with its first row. */
+/* Of the rows from @from to before @to, with the gap over each group. */
 static double
-height_kept (const CwPages *pages, const CwTable *table, guint index)
+rows_height (const CwPages *pages, const CwTable *table, guint from, guint to)
 {
   double height = 0;
-  for (guint i = index; i < table->rows->len; i++)
+  for (guint i = from; i < to; i++)
     {
       const Row *row = table->rows->pdata[i];
       SetRow set = set_row (pages, table, row);
-      height += set.height;
+      height += set.height + (row->is_group ? CW_PAGE_STEP : 0);
       g_ptr_array_unref (set.layouts);
-      if (!row->is_group)
-        break;
-      height += CW_PAGE_STEP;
     }
   return height;
+}
+
+/* After what has to stand together from row @index on: a group with its first
+ * row. */
+static guint
+end_kept (const CwTable *table, guint index)
+{
+  while (index < table->rows->len
+         && ((const Row *) table->rows->pdata[index])->is_group)
+    index++;
+  return MIN (index + 1, table->rows->len);
 }
 
 static void
@@ -293,7 +301,8 @@ add_row_to_pages (CwPages *pages, const CwTable *table, guint index)
 {
   const Row *row = table->rows->pdata[index];
   const guint former = pages->number;
-  cw_pages_need (pages, height_kept (pages, table, index));
+  cw_pages_need (pages, rows_height (pages, table, index,
+                                     end_kept (table, index)));
   if (pages->number != former)
     show_head (pages, table);
   else if (row->is_group && index > 0)
@@ -317,10 +326,10 @@ head_height (const CwPages *pages, const CwTable *table)
 double
 cw_table_first_height (const CwPages *pages, const CwTable *table)
 {
-  const guint n = table->rows->len <= SHORT_TABLE ? table->rows->len : 1;
-  double height = head_height (pages, table);
-  for (guint i = 0; i < n; i++)
-    height += height_kept (pages, table, i);
+  const guint end = table->rows->len <= SHORT_TABLE ? table->rows->len
+                                                    : end_kept (table, 0);
+  const double height
+      = head_height (pages, table) + rows_height (pages, table, 0, end);
   return MIN (height, (pages->bottom - pages->top) / 2);
 }
 
