@@ -82,11 +82,11 @@ add_idle_waiver (const CwPapers *papers, const CwWaiver *waiver)
 }
 
 static void
-add_all (const CwPapers *papers, const GPtrArray *checks, gboolean waived)
+add_all (const CwPapers *papers, gboolean waived)
 {
-  for (guint i = 0; i < checks->len; i++)
+  for (guint i = 0; i < papers->checks->len; i++)
     {
-      const CwCheck *check = checks->pdata[i];
+      const CwCheck *check = papers->checks->pdata[i];
 
       if ((check->waiver != NULL) == waived)
         add_check (papers, check);
@@ -104,15 +104,15 @@ n_waived (const GPtrArray *checks)
 }
 
 static void
-add_waived (const CwPapers *papers, const GPtrArray *checks)
+add_waived (const CwPapers *papers)
 {
   g_autoptr (GPtrArray) idle
-      = cw_waivers_idle (papers->takeoff->project, checks);
+      = cw_waivers_idle (papers->takeoff->project, papers->checks);
 
-  if (n_waived (checks) + idle->len == 0)
+  if (n_waived (papers->checks) + idle->len == 0)
     return;
   cw_papers_add_note_heading (papers, _ ("Waived, with the reasons"));
-  add_all (papers, checks, TRUE);
+  add_all (papers, TRUE);
   for (guint i = 0; i < idle->len; i++)
     add_idle_waiver (papers, idle->pdata[i]);
 }
@@ -120,9 +120,6 @@ add_waived (const CwPapers *papers, const GPtrArray *checks)
 void
 cw_papers_add_warnings (const CwPapers *papers)
 {
-  g_autoptr (GPtrArray) checks
-      = cw_checks_find (papers->takeoff, &papers->options->style);
-
   cw_papers_add_note_heading (papers, _ ("To be looked at"));
   if (papers->takeoff->walls->len == 0)
     cw_page_add_text (papers->pages, CW_TYPE_BODY,
@@ -132,6 +129,6 @@ cw_papers_add_warnings (const CwPapers *papers)
                       _ ("E: error, figures are wrong or lacking. W: warning, "
                         "somebody should decide. N: note. What is not listed "
                         "was not looked at; it is not said to be safe."));
-  add_all (papers, checks, FALSE);
-  add_waived (papers, checks);
+  add_all (papers, FALSE);
+  add_waived (papers);
 }

@@ -262,8 +262,7 @@ add_panel (const CwPapers *papers, const CwCutList *list,
 void
 cw_papers_add_cuts (const CwPapers *papers)
 {
-  g_autoptr (CwCutList) list
-      = cw_cut_list_new (papers->takeoff, papers->pages->cancellable);
+  const CwCutList *list = papers->cuts;
 
   if (list == NULL || list->panels->len == 0)
     return;

@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "cw-cut-list.h"
 #include "cw-page-table.h"
 #include "cw-takeoff-pdf.h"
 
@@ -13,6 +14,8 @@ typedef struct
 {
   const CwTakeoff *takeoff;
   const CwTakeoffPdfOptions *options;
+  const GPtrArray *checks;    /* CwCheck */
+  const CwCutList *cuts;      /* (nullable): NULL when cancelled */
   CwPages *pages;
 } CwPapers;
 

@@ -3,6 +3,7 @@
 
 #include <cairo-pdf.h>
 
+#include "cw-checks.h"
 #include "cw-i18n.h"
 #include "cw-takeoff-papers.h"
 
@@ -129,16 +130,14 @@ pages_for (const CwTakeoff *takeoff, const CwTakeoffPdfOptions *options,
 
 /* How many pages there will be, and where each section begins. */
 static CwPages *
-try_papers (const CwTakeoff *takeoff, const CwTakeoffPdfOptions *options,
-            GCancellable *cancellable)
+try_papers (CwPapers papers, GCancellable *cancellable)
 {
-  CwPages *pages = pages_for (takeoff, options, NULL, cancellable);
-  const CwPapers papers = { takeoff, options, pages };
-  pages->is_trial = TRUE;
-  pages->sections
+  papers.pages = pages_for (papers.takeoff, papers.options, NULL, cancellable);
+  papers.pages->is_trial = TRUE;
+  papers.pages->sections
       = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   write_papers (&papers);
-  return pages;
+  return papers.pages;
 }
 
 static gboolean
@@ -162,10 +161,12 @@ cw_takeoff_to_pdf (const CwTakeoff *takeoff,
   g_return_val_if_fail (takeoff != NULL && options != NULL, NULL);
 
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
-  g_autoptr (CwPages) trial = try_papers (takeoff, options, cancellable);
+  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &options->style);
+  g_autoptr (CwCutList) cuts = cw_cut_list_new (takeoff, cancellable);
   g_autoptr (CwPages) pages
       = pages_for (takeoff, options, bytes, cancellable);
-  const CwPapers papers = { takeoff, options, pages };
+  const CwPapers papers = { takeoff, options, checks, cuts, pages };
+  g_autoptr (CwPages) trial = try_papers (papers, cancellable);
   pages->n_pages = trial->number;
   pages->sections = g_hash_table_ref (trial->sections);
   set_metadata (pages->surface, takeoff->project);
