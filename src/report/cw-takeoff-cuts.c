@@ -219,27 +219,40 @@ add_head (const CwPapers *papers, const CwCutListPanel *panel)
   pages->y += 3 * CW_PAGE_STEP;
 }
 
-/* Beside the picture, or under it where many walls share the panel. */
-static void
-add_words (const CwPapers *papers, const char *words, double picture_height)
+/* The words beside the picture; NULL where they stand under it, as many walls
+ * share the panel. (transfer full) */
+static PangoLayout *
+words_beside (const CwPages *pages, const char *words)
 {
-  CwPages *pages = papers->pages;
-  const double top = pages->y;
   g_autoptr (PangoLayout) beside
       = cw_page_layout (pages, CW_TYPE_SMALL, words,
                         pages->width - PICTURE_WIDTH, CW_ALIGN_LEFT);
-  const double height = cw_page_layout_height (beside);
 
-  pages->y += picture_height;
-  if (height > MOST_BESIDE)
-    {
-      cw_page_add_space (pages, 1);
-      cw_page_add_text (pages, CW_TYPE_SMALL, words);
-      return;
-    }
-  cw_page_show (pages, CW_TYPE_SMALL, beside, pages->left + PICTURE_WIDTH,
-                top);
-  pages->y = MAX (pages->y, top + height);
+  return cw_page_layout_height (beside) > MOST_BESIDE
+             ? NULL
+             : g_steal_pointer (&beside);
+}
+
+/* What stands together under the head. */
+static double
+body_height (const Picture *picture, PangoLayout *beside)
+{
+  return MAX (picture->height, beside ? cw_page_layout_height (beside) : 0);
+}
+
+static void
+add_body (CwPages *pages, const Picture *picture, PangoLayout *beside,
+          const char *words)
+{
+  show_picture (pages, picture);
+  if (beside)
+    cw_page_show (pages, CW_TYPE_SMALL, beside, pages->left + PICTURE_WIDTH,
+                  pages->y);
+  pages->y += body_height (picture, beside);
+  if (beside)
+    return;
+  cw_page_add_space (pages, 1);
+  cw_page_add_text (pages, CW_TYPE_SMALL, words);
 }
 
 static void
@@ -249,12 +262,11 @@ add_panel (const CwPapers *papers, const CwCutList *list,
   CwPages *pages = papers->pages;
   const Picture picture = picture_of (papers, panel);
   g_autofree char *words = words_of (papers, list, panel);
+  g_autoptr (PangoLayout) beside = words_beside (pages, words);
 
-  cw_pages_need (pages, picture.height
-                            + 4 * CW_PAGE_STEP);
+  cw_pages_need (pages, body_height (&picture, beside) + 4 * CW_PAGE_STEP);
   add_head (papers, panel);
-  show_picture (pages, &picture);
-  add_words (papers, words, picture.height);
+  add_body (pages, &picture, beside, words);
   cw_page_add_space (pages, 1.5);
   cw_display_list_unref (picture.list);
 }
