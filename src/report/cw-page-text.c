@@ -128,15 +128,25 @@ cw_page_add_text (CwPages *pages, CwType type, const char *text)
   add_lines (pages, type, layout, pages->left);
 }
 
+/* Of an item what stays on one page: all of it, unless it is a long one. */
+static double
+height_kept (const CwPages *pages, PangoLayout *layout, PangoLayout *sign)
+{
+  const double height = cw_page_layout_height (layout);
+  return height <= (pages->bottom - pages->top) / 4
+             ? height
+             : cw_page_layout_height (sign);
+}
+
 void
 cw_page_add_item (CwPages *pages, const char *mark, const char *text)
 {
-  const double hang = 2 * CW_PAGE_STEP;
+  const double hang = 2.5 * CW_PAGE_STEP;
   g_autoptr (PangoLayout) layout = cw_page_layout (
       pages, CW_TYPE_BODY, text, pages->width - hang, CW_ALIGN_LEFT);
   g_autoptr (PangoLayout) sign
       = cw_page_layout (pages, CW_TYPE_STRONG, mark, -1, CW_ALIGN_LEFT);
-  cw_pages_need (pages, cw_page_layout_height (sign));
+  cw_pages_need (pages, height_kept (pages, layout, sign));
   cw_page_show (pages, CW_TYPE_STRONG, sign, pages->left, pages->y);
   add_lines (pages, CW_TYPE_BODY, layout, pages->left + hang);
   pages->y += CW_PAGE_STEP / 3;

@@ -129,6 +129,7 @@ cw_papers_add_warnings (const CwPapers *papers)
                       _ ("E: error, figures are wrong or lacking. W: warning, "
                         "somebody should decide. N: note. What is not listed "
                         "was not looked at; it is not said to be safe."));
+  cw_page_add_space (papers->pages, 1 / 3.0);
   add_all (papers, FALSE);
   add_waived (papers);
 }
