@@ -162,18 +162,6 @@ cw_money_to_text (CwMoney money, const CwCurrency *currency)
                           (int) currency->places, part);
 }
 
-static void
-append_grouped (GString *text, const char *digits, gsize n,
-                const char *thousands)
-{
-  for (gsize i = 0; i < n; i++)
-    {
-      if (i > 0 && (n - i) % 3 == 0)
-        g_string_append (text, thousands);
-      g_string_append_c (text, digits[i]);
-    }
-}
-
 char *
 cw_money_format (CwMoney money, const CwCurrency *currency,
                  const CwTextStyle *style)
@@ -184,8 +172,9 @@ cw_money_format (CwMoney money, const CwCurrency *currency,
   const char *point = strchr (plain, '.');
   GString *text = g_string_new (money < 0 ? "−" : "");
 
-  append_grouped (text, plain, point ? (gsize) (point - plain) : strlen (plain),
-                  style->thousands);
+  cw_text_style_append_whole (style, text, plain,
+                              point ? (gsize) (point - plain)
+                                    : strlen (plain));
   if (point)
     g_string_append_printf (text, "%s%s", style->decimal, point + 1);
   if (*currency->code)

@@ -81,14 +81,16 @@ rounded_digits (double value, guint decimals)
   return g_string_free (kept, FALSE);
 }
 
-static void
-append_grouped (GString *text, const char *digits, gsize n,
-                const char *separator)
+void
+cw_text_style_append_whole (const CwTextStyle *style, GString *text,
+                            const char *digits, gsize n)
 {
+  g_return_if_fail (style != NULL && text != NULL);
+
   for (gsize i = 0; i < n; i++)
     {
       if (i > 0 && (n - i) % 3 == 0)
-        g_string_append (text, separator);
+        g_string_append (text, style->thousands);
       g_string_append_c (text, digits[i]);
     }
 }
@@ -105,7 +107,7 @@ cw_text_style_number (const CwTextStyle *style, double value, guint decimals)
   gsize n_whole = strlen (digits) - decimals;
   gboolean is_zero = strspn (digits, "0") == strlen (digits);
   GString *text = g_string_new (value < 0 && !is_zero ? "−" : "");
-  append_grouped (text, digits, n_whole, style->thousands);
+  cw_text_style_append_whole (style, text, digits, n_whole);
   if (decimals > 0)
     g_string_append_printf (text, "%s%s", style->decimal, digits + n_whole);
   return g_string_free (text, FALSE);

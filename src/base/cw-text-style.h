@@ -37,6 +37,10 @@ CwTextStyle cw_text_style_for_locale (CwUnits units);
 char *cw_text_style_number (const CwTextStyle *style, double value,
                             guint decimals);
 
+/* Appends a whole number's first @n digits to @text, grouped by thousands. */
+void cw_text_style_append_whole (const CwTextStyle *style, GString *text,
+                                 const char *digits, gsize n);
+
 /* Units in which a quantity is kept (m, m², L, kg, …), for reading. */
 typedef struct
 {
