@@ -27,15 +27,6 @@ cw_cut_piece (const CwPanelPlan *plan, guint blank, const CwPiece **piece)
   return layout;
 }
 
-gboolean
-cw_cut_stands (const CwLayout *layout)
-{
-  g_return_val_if_fail (layout != NULL, FALSE);
-
-  return ((const CwSettingOut *) layout->wall->buildup->setting_out)->run
-         == CW_RUN_VERTICAL;
-}
-
 CwRegion *
 cw_cut_face (const CwPanelPlan *plan, const CwCutPlacement *placement)
 {
@@ -47,7 +38,7 @@ cw_cut_face (const CwPanelPlan *plan, const CwCutPlacement *placement)
   CwBox box = piece->box;
 
   /* A panel that stands on the wall lies with its foot at the left. */
-  if (!cw_cut_stands (layout) != !placement->turned)
+  if (!cw_layout_stands (layout) != !placement->turned)
     {
       CwRegion *turned = cw_region_turn (face);
       cw_region_unref (face);

@@ -16,10 +16,6 @@ char *cw_cut_letter (guint placement);
 CwRegion *cw_cut_face (const CwPanelPlan *plan,
                        const CwCutPlacement *placement);
 
-/* The wall's panels stand: they lie with their foot at the left when they are
- * sawn. */
-gboolean cw_cut_stands (const CwLayout *layout);
-
 /* The layout and the piece that @blank is; both borrowed. */
 const CwLayout *cw_cut_piece (const CwPanelPlan *plan, guint blank,
                               const CwPiece **piece);

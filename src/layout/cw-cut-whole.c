@@ -43,7 +43,7 @@ place_of (const CwPanelPlan *plan, const CwPanelRest *rest,
           const CwCutPlacement *host, guint slot)
 {
   const gboolean stands
-      = cw_cut_stands (cw_cut_piece (plan, rest->host, NULL));
+      = cw_layout_stands (cw_cut_piece (plan, rest->host, NULL));
   Place place = { host->x, host->y, host->turned, slot };
 
   if (!stands && !host->turned)

@@ -279,3 +279,14 @@ cw_layout_unref (CwLayout *layout)
   g_array_unref (layout->troubles);
   g_free (layout);
 }
+
+gboolean
+cw_layout_stands (const CwLayout *layout)
+{
+  g_return_val_if_fail (layout != NULL, FALSE);
+
+  const CwBuildup *buildup = layout->wall->buildup;
+  return buildup
+         && ((const CwSettingOut *) buildup->setting_out)->run
+                == CW_RUN_VERTICAL;
+}

@@ -102,6 +102,10 @@ CwLayout *cw_layout_ref (const CwLayout *layout);
 void cw_layout_unref (CwLayout *layout);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwLayout, cw_layout_unref)
 
+/* The wall's panels stand: their length runs up the wall. FALSE for the layout
+ * of a wall without a buildup. */
+gboolean cw_layout_stands (const CwLayout *layout);
+
 /* Of the wall's own setting out; 1 for one of its pieces. */
 guint cw_layout_count (const CwLayout *layout, CwPieceKind kind);
 

@@ -31,12 +31,6 @@ group_of (const Gathering *gathering, const CwPiece *piece)
   g_assert_not_reached ();
 }
 
-static const CwSettingOut *
-setting_out_of (const CwLayout *layout)
-{
-  return (const CwSettingOut *) layout->wall->buildup->setting_out;
-}
-
 static void
 take_sawn (Gathering *gathering, const CwPiece *piece, gboolean is_upright,
            CwPanelPiece name)
@@ -55,7 +49,7 @@ static void
 gather_wall (Gathering *gathering, const CwLayout *layout, guint wall,
              guint copy)
 {
-  const gboolean is_upright = setting_out_of (layout)->run == CW_RUN_VERTICAL;
+  const gboolean is_upright = cw_layout_stands (layout);
 
   for (guint i = 0; i < layout->pieces->len; i++)
     {

@@ -2,6 +2,7 @@
 #include "cw-panel-rests.h"
 
 #include "cw-cut-bound.h"
+#include "cw-cut-face.h"
 #include "cw-cut-fit.h"
 #include "cw-cut-panel.h"
 #include "cw-freed-rests.h"
@@ -64,15 +65,6 @@ typedef struct
   GArray *boxes;             /* CwBox, of one piece */
 } Finding;
 
-static gboolean
-stands (const CwLayout *layout)
-{
-  const CwSettingOut *setting_out
-      = (const CwSettingOut *) layout->wall->buildup->setting_out;
-
-  return setting_out->run == CW_RUN_VERTICAL;
-}
-
 static void
 measure_least (Finding *finding)
 {
@@ -107,12 +99,9 @@ add_rest (const Finding *finding, guint host, const CwPiece *piece,
 static void
 find_rests (Finding *finding, guint host)
 {
-  const CwPanelPiece *name
-      = &g_array_index (finding->plan->pieces, CwPanelPiece, host);
-  const CwLayout *layout = finding->plan->layouts->pdata[name->wall];
-  const CwPiece *piece
-      = &g_array_index (layout->pieces, CwPiece, name->piece);
+  const CwPiece *piece;
 
+  cw_cut_piece (finding->plan, host, &piece);
   if (!piece->shape)
     return;
   g_array_set_size (finding->boxes, 0);
@@ -165,7 +154,7 @@ cw_panel_rests_find (CwPanelPlan *plan, const CwCutRules *rules)
 
   if (plan->blanks->len == 0)
     return;
-  finding.is_upright = stands (plan->layouts->pdata[0]);
+  finding.is_upright = cw_layout_stands (plan->layouts->pdata[0]);
   measure_least (&finding);
   for (guint i = 0; i < plan->pieces->len; i++)
     find_rests (&finding, i);

@@ -19,14 +19,6 @@ kind_of_straight (const CwPiece *piece, CwPoint from, CwPoint to,
   return (from.x == to.x) == is_upright ? CW_CUT_HEIGHT : CW_CUT_LENGTH;
 }
 
-static gboolean
-is_upright (const CwLayout *layout)
-{
-  const CwSettingOut *setting_out
-      = (const CwSettingOut *) layout->wall->buildup->setting_out;
-  return setting_out->run == CW_RUN_VERTICAL;
-}
-
 static void
 add_loop (const CwLayout *layout, const CwPiece *piece, const CwLoop *loop,
           GArray *cuts)
@@ -41,7 +33,7 @@ add_loop (const CwLayout *layout, const CwPiece *piece, const CwLoop *loop,
       const CwPieceCut cut = {
         .kind = side->is_arc ? CW_CUT_CURVE
                              : kind_of_straight (piece, side->start, end,
-                                                 is_upright (layout)),
+                                                 cw_layout_stands (layout)),
         .is_rasped = piece->kind == CW_PIECE_RASPED,
         .from = side->start,
         .to = end,
