@@ -138,3 +138,28 @@ cw_cut_panel_new (const CwCutTree *tree, const guint *names, guint group,
   cw_cut_tree_rename (&sawing.panel->tree, names);
   return sawing.panel;
 }
+
+void
+cw_cut_panel_rename (CwCutPanel *panel, const guint *names)
+{
+  for (guint i = 0; i < panel->placements->len; i++)
+    {
+      guint *blank
+          = &g_array_index (panel->placements, CwCutPlacement, i).blank;
+      *blank = names[*blank];
+    }
+  cw_cut_tree_rename (&panel->tree, names);
+}
+
+CwCutPanel *
+cw_cut_panel_renamed (const CwCutPanel *panel, const guint *names)
+{
+  CwCutPanel *copy = g_new0 (CwCutPanel, 1);
+  copy->group = panel->group;
+  if (panel->tree.n_nodes > 0)
+    cw_cut_tree_copy (&copy->tree, &panel->tree);
+  copy->placements = g_array_copy (panel->placements);
+  copy->cuts = g_array_ref (panel->cuts);
+  cw_cut_panel_rename (copy, names);
+  return copy;
+}

@@ -21,4 +21,11 @@ CwCutPanel *cw_cut_panel_new_whole (guint blank, guint group,
                                     const CwCutRules *rules);
 void cw_cut_panel_free (CwCutPanel *panel);
 
+/* @names: for each blank the number that it has from now on; those that are
+ * not on the panel are not asked for. */
+void cw_cut_panel_rename (CwCutPanel *panel, const guint *names);
+/* The same panel with its blanks called so. (transfer full) */
+CwCutPanel *cw_cut_panel_renamed (const CwCutPanel *panel,
+                                  const guint *names);
+
 G_END_DECLS

@@ -243,6 +243,29 @@ gather (const Planning *planning)
     begin_group (planning, g_ptr_array_index (planning->groups, i));
 }
 
+CwCutPlan *
+cw_cut_plan_new_empty (const CwCutRules *rules)
+{
+  CwCutPlan *plan = g_new0 (CwCutPlan, 1);
+  g_atomic_ref_count_init (&plan->count);
+  plan->rules = *rules;
+  plan->panels = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_cut_panel_free);
+  return plan;
+}
+
+CwCutPlan *
+cw_cut_plan_renamed (const CwCutPlan *plan, const guint *names)
+{
+  CwCutPlan *copy = cw_cut_plan_new_empty (&plan->rules);
+  copy->least = plan->least;
+  for (guint i = 0; i < plan->panels->len; i++)
+    g_ptr_array_add (
+        copy->panels,
+        cw_cut_panel_renamed (g_ptr_array_index (plan->panels, i), names));
+  return copy;
+}
+
 static gboolean
 start_planning (Planning *planning)
 {
@@ -250,11 +273,7 @@ start_planning (Planning *planning)
   g_return_val_if_fail (planning->rules->height > 0, FALSE);
   g_return_val_if_fail (planning->rules->kerf >= 0, FALSE);
 
-  planning->plan = g_new0 (CwCutPlan, 1);
-  g_atomic_ref_count_init (&planning->plan->count);
-  planning->plan->rules = *planning->rules;
-  planning->plan->panels = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_cut_panel_free);
+  planning->plan = cw_cut_plan_new_empty (planning->rules);
   planning->groups = g_ptr_array_new_with_free_func (group_free);
   gather (planning);
   return TRUE;

@@ -103,6 +103,14 @@ CwCutPlan *cw_cut_plan_improve (const CwCutPlan *former,
                                 const CwCutBlank *blanks, guint n_blanks,
                                 CwCutEffort effort, CwCutProgress progress,
                                 gpointer data, GCancellable *cancellable);
+
+/* Without any panel yet. (transfer full) */
+CwCutPlan *cw_cut_plan_new_empty (const CwCutRules *rules);
+
+/* The same cuts with each blank called by its number in @names; those that
+ * are not in the plan are not asked for. (transfer full) */
+CwCutPlan *cw_cut_plan_renamed (const CwCutPlan *plan, const guint *names);
+
 CwCutPlan *cw_cut_plan_ref (const CwCutPlan *plan);
 void cw_cut_plan_unref (CwCutPlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwCutPlan, cw_cut_plan_unref)

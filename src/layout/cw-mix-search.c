@@ -504,27 +504,14 @@ mix_group (Group *group, GPtrArray *cuts)
   return is_mixed;
 }
 
-static void
-cut_free (gpointer cut)
-{
-  cw_cut_plan_unref (cut);
-}
-
 static GPtrArray *
 cuts_new (const CwMixKinds *kinds)
 {
-  GPtrArray *cuts = g_ptr_array_new_with_free_func (cut_free);
+  GPtrArray *cuts = g_ptr_array_new_with_free_func (
+      (GDestroyNotify) cw_cut_plan_unref);
 
   for (guint i = 0; i < kinds->n; i++)
-    {
-      CwCutPlan *cut = g_new0 (CwCutPlan, 1);
-
-      g_atomic_ref_count_init (&cut->count);
-      cut->rules = kinds->rules[i];
-      cut->panels = g_ptr_array_new_with_free_func (
-          (GDestroyNotify) cw_cut_panel_free);
-      g_ptr_array_add (cuts, cut);
-    }
+    g_ptr_array_add (cuts, cw_cut_plan_new_empty (&kinds->rules[i]));
   return cuts;
 }
 

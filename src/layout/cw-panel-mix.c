@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "cw-cut-panel.h"
 #include "cw-mix-search.h"
 #include "cw-panel-rests.h"
 
@@ -72,7 +73,7 @@ take_rests (Part *part, const guint *kind_of, guint kind)
         continue;
       rest.host = part->numbers[rest.host];
       if (rest.cut)
-        rest.cut = cw_panel_rests_copy_cut (rest.cut, part->numbers);
+        rest.cut = cw_cut_panel_renamed (rest.cut, part->numbers);
       g_array_append_val (part->plan->rests, rest);
     }
 }
@@ -92,7 +93,7 @@ part_new (const CwPanelMix *mix, const guint *kind_of, guint kind)
   plan->effort = mix->effort;
   if (plan->pieces->len == 0)
     return plan;
-  plan->cut = cw_panel_rests_renumber (cut, numbers);
+  plan->cut = cw_cut_plan_renamed (cut, numbers);
   plan->n_panels += plan->cut->panels->len;
   plan->cut->least = cw_panel_rests_bound (plan, plan->cut, &cut->rules,
                                            CW_CUT_EFFORT_FIRST, NULL);

@@ -357,26 +357,12 @@ fill_rests (const CwPanelPlan *plan, GArray *fillings)
   return stay;
 }
 
-static void
-rename_panel (CwCutPanel *panel, const guint *names)
-{
-  for (guint i = 0; i < panel->placements->len; i++)
-    {
-      guint *blank
-          = &g_array_index (panel->placements, CwCutPlacement, i).blank;
-
-      *blank = names[*blank];
-    }
-  if (panel->tree.n_nodes > 0)
-    cw_cut_tree_rename (&panel->tree, names);
-}
-
 /* The names of blanks that were cut by themselves. */
 static void
 rename_blanks (CwCutPlan *cut, const GArray *names)
 {
   for (guint i = 0; i < cut->panels->len; i++)
-    rename_panel (cut->panels->pdata[i], (const guint *) names->data);
+    cw_cut_panel_rename (cut->panels->pdata[i], (const guint *) names->data);
 }
 
 /* (transfer full) (element-type CwCutBlank) */
@@ -470,36 +456,6 @@ names_on_panels (const CwPanelPlan *plan)
   return names;
 }
 
-CwCutPanel *
-cw_panel_rests_copy_cut (const CwCutPanel *cut, const guint *numbers)
-{
-  CwCutPanel *copy = g_new0 (CwCutPanel, 1);
-
-  copy->group = cut->group;
-  if (cut->tree.n_nodes > 0)
-    cw_cut_tree_copy (&copy->tree, &cut->tree);
-  copy->placements = g_array_copy (cut->placements);
-  copy->cuts = g_array_ref (cut->cuts);
-  rename_panel (copy, numbers);
-  return copy;
-}
-
-CwCutPlan *
-cw_panel_rests_renumber (const CwCutPlan *cut, const guint *numbers)
-{
-  CwCutPlan *copy = g_new0 (CwCutPlan, 1);
-
-  g_atomic_ref_count_init (&copy->count);
-  copy->rules = cut->rules;
-  copy->least = cut->least;
-  copy->panels = g_ptr_array_new_with_free_func (
-      (GDestroyNotify) cw_cut_panel_free);
-  for (guint i = 0; i < cut->panels->len; i++)
-    g_ptr_array_add (copy->panels, cw_panel_rests_copy_cut (
-                                       cut->panels->pdata[i], numbers));
-  return copy;
-}
-
 /* The plan's cuts, blanks by their places among @names. (transfer full) */
 static CwCutPlan *
 renumbered (const CwPanelPlan *plan, const GArray *names)
@@ -508,7 +464,7 @@ renumbered (const CwPanelPlan *plan, const GArray *names)
 
   for (guint i = 0; i < names->len; i++)
     numbers[g_array_index (names, guint, i)] = i;
-  return cw_panel_rests_renumber (plan->cut, numbers);
+  return cw_cut_plan_renamed (plan->cut, numbers);
 }
 
 CwCutPlan *

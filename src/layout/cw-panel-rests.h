@@ -31,13 +31,6 @@ guint cw_panel_rests_bound (const CwPanelPlan *plan, const CwCutPlan *cut,
                             const CwCutRules *rules, CwCutEffort effort,
                             GCancellable *cancellable);
 
-/* The same cuts with blanks called by other numbers; those that are not there
- * are not asked for. (transfer full) */
-CwCutPlan *cw_panel_rests_renumber (const CwCutPlan *cut,
-                                    const guint *numbers);
-CwCutPanel *cw_panel_rests_copy_cut (const CwCutPanel *cut,
-                                     const guint *numbers);
-
 /* TRUE when blanks come out of rests. */
 gboolean cw_panel_rests_are_used (const CwPanelPlan *plan);
 
