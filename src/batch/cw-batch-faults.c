@@ -10,7 +10,7 @@
 
 typedef struct
 {
-  GBytes *bytes;
+  GHashTable *lines;          /* by id */
   GPtrArray *faults;
 } Search;
 
@@ -20,7 +20,7 @@ add_fault (Search *search, const CwNode *node, const char *sentence)
   GError *error = NULL;
   const char *id = cw_node_id (node);
   cw_file_error_set (&error, CW_FILE_ERROR_SENSE,
-                     cw_project_xml_line (search->bytes, id),
+                     cw_project_xml_line (search->lines, id),
                      "<%s id=\"%s\"> %s", node->type->element, id, sentence);
   g_ptr_array_add (search->faults, error);
 }
@@ -54,10 +54,10 @@ check_elevation (Search *search, const CwElevation *elevation)
 }
 
 GPtrArray *
-cw_batch_faults (const CwProject *project, GBytes *bytes)
+cw_batch_faults (const CwProject *project, GHashTable *lines)
 {
   Search search
-      = { bytes,
+      = { lines,
           g_ptr_array_new_with_free_func ((GDestroyNotify)g_error_free) };
   for (gsize i = 0; i < cw_list_length (project->elevations); i++)
     check_elevation (&search, cw_list_at (project->elevations, i));

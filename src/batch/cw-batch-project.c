@@ -74,14 +74,15 @@ cw_batch_project (const char *path, CwCutEffort effort,
   g_autoptr (CwProject) project = read_project (path, &bytes);
   if (project == NULL)
     return FALSE;
-  g_autoptr (GPtrArray) faults = cw_batch_faults (project, bytes);
+  g_autoptr (GHashTable) lines = cw_project_xml_lines (bytes);
+  g_autoptr (GPtrArray) faults = cw_batch_faults (project, lines);
   if (!print_all (path, faults))
     return FALSE;
 
   g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
   g_autoptr (CwTakeoff) takeoff
       = cw_takeoff_improve (quick, effort, NULL);
-  g_autoptr (GPtrArray) warnings = cw_batch_warnings (takeoff, bytes);
+  g_autoptr (GPtrArray) warnings = cw_batch_warnings (takeoff, lines);
   print_all (path, warnings);
   return write_outputs (takeoff, path, outputs);
 }

@@ -51,17 +51,17 @@ waiver_text (const CwCheck *check)
 
 /* The line of what it is about, as near as the file names it. */
 static guint
-line_of (const CwCheck *check, GBytes *bytes)
+line_of (const CwCheck *check, GHashTable *lines)
 {
   g_auto (GStrv) ids = g_strsplit_set (check->item, "+/", 2);
-  guint line = ids[0] && *ids[0] ? cw_project_xml_line (bytes, ids[0]) : 0;
+  guint line = ids[0] && *ids[0] ? cw_project_xml_line (lines, ids[0]) : 0;
   if (line == 0 && check->elevation_id)
-    line = cw_project_xml_line (bytes, check->elevation_id);
+    line = cw_project_xml_line (lines, check->elevation_id);
   return line;
 }
 
 static GError *
-warning_of (const CwCheck *check, GBytes *bytes)
+warning_of (const CwCheck *check, GHashTable *lines)
 {
   GError *error = NULL;
   g_autofree char *places = places_text (check);
@@ -71,7 +71,7 @@ warning_of (const CwCheck *check, GBytes *bytes)
             ? g_strdup_printf ("<elevation id=\"%s\">%s",
                                check->elevation_id, places)
             : g_strdup ("");
-  cw_file_error_set (&error, CW_FILE_ERROR_SENSE, line_of (check, bytes),
+  cw_file_error_set (&error, CW_FILE_ERROR_SENSE, line_of (check, lines),
                      "%s: %s%s%s: %s %s%s", severity_word (check), where,
                      *where ? ": " : "",
                      _ (check->type->title), check->text,
@@ -80,7 +80,7 @@ warning_of (const CwCheck *check, GBytes *bytes)
 }
 
 GPtrArray *
-cw_batch_warnings (const CwTakeoff *takeoff, GBytes *bytes)
+cw_batch_warnings (const CwTakeoff *takeoff, GHashTable *lines)
 {
   GPtrArray *warnings
       = g_ptr_array_new_with_free_func ((GDestroyNotify)g_error_free);
@@ -89,6 +89,6 @@ cw_batch_warnings (const CwTakeoff *takeoff, GBytes *bytes)
   g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style);
   for (guint i = 0; i < checks->len; i++)
     if (is_told (checks->pdata[i]))
-      g_ptr_array_add (warnings, warning_of (checks->pdata[i], bytes));
+      g_ptr_array_add (warnings, warning_of (checks->pdata[i], lines));
   return warnings;
 }

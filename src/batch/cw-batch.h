@@ -38,13 +38,13 @@ typedef struct
 CwBatchOutputs *cw_batch_outputs (const CwBatchWishes *wishes, char **why);
 void cw_batch_outputs_free (CwBatchOutputs *outputs, gsize n);
 
-/* Faults of drawing for which no figure would be true, each with its line, as
- * CW_FILE_ERROR. (transfer full) (element-type GError) */
-GPtrArray *cw_batch_faults (const CwProject *project, GBytes *bytes);
+/* Faults of drawing for which no figure would be true, each with its line out
+ * of cw_project_xml_lines(), as CW_FILE_ERROR. (transfer full) (element-type GError) */
+GPtrArray *cw_batch_faults (const CwProject *project, GHashTable *lines);
 
 /* What should be looked at although there are figures, likewise: walls that
  * give none, rules of setting out that could not be kept. */
-GPtrArray *cw_batch_warnings (const CwTakeoff *takeoff, GBytes *bytes);
+GPtrArray *cw_batch_warnings (const CwTakeoff *takeoff, GHashTable *lines);
 
 /* "PATH:LINE: sentence" on standard error. */
 void cw_batch_print_error (const char *path, const GError *error);

@@ -59,9 +59,11 @@ CwProject *cw_project_from_xml (GBytes *bytes, GError **error);
  * where the reader puts it back. */
 GBytes *cw_project_to_xml (const CwProject *project);
 
-/* The line of the element with that id, from 1, or 0; for messages about a
- * project that was read. */
-guint cw_project_xml_line (GBytes *bytes, const char *id);
+/* The lines of the elements by their ids, for messages about a project that
+ * was read. (transfer full) */
+GHashTable *cw_project_xml_lines (GBytes *bytes);
+/* From 1; 0 when there is no such element. */
+guint cw_project_xml_line (GHashTable *lines, const char *id);
 
 /* Reads a file of at most 64 MiB. @etag: (out) (optional): for saving. */
 CwProject *cw_project_load (GFile *file, char **etag, GError **error);

@@ -36,29 +36,39 @@ cw_project_from_xml (GBytes *bytes, GError **error)
   return xml ? read_tree (xml, error) : NULL;
 }
 
-static guint
-line_of (const xmlNode *element, const char *id)
+static void
+add_lines (GHashTable *lines, const xmlNode *element)
 {
   for (; element != NULL; element = element->next)
     {
       if (element->type != XML_ELEMENT_NODE)
         continue;
-      xmlChar *own = xmlGetNoNsProp (element, BAD_CAST "id");
-      gboolean is_it = g_strcmp0 ((const char *)own, id) == 0;
-      xmlFree (own);
-      guint line
-          = is_it ? cw_xml_line (element) : line_of (element->children, id);
-      if (line > 0)
-        return line;
+      xmlChar *id = xmlGetNoNsProp (element, BAD_CAST "id");
+      if (id != NULL && !g_hash_table_contains (lines, id))
+        g_hash_table_insert (lines, g_strdup ((const char *)id),
+                             GUINT_TO_POINTER (cw_xml_line (element)));
+      xmlFree (id);
+      add_lines (lines, element->children);
     }
-  return 0;
+}
+
+GHashTable *
+cw_project_xml_lines (GBytes *bytes)
+{
+  g_return_val_if_fail (bytes != NULL, NULL);
+
+  GHashTable *lines
+      = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (CwXml) xml = cw_xml_parse (bytes, NULL);
+  if (xml != NULL)
+    add_lines (lines, xmlDocGetRootElement (xml));
+  return lines;
 }
 
 guint
-cw_project_xml_line (GBytes *bytes, const char *id)
+cw_project_xml_line (GHashTable *lines, const char *id)
 {
-  g_return_val_if_fail (bytes != NULL && id != NULL, 0);
+  g_return_val_if_fail (lines != NULL && id != NULL, 0);
 
-  g_autoptr (CwXml) xml = cw_xml_parse (bytes, NULL);
-  return xml ? line_of (xmlDocGetRootElement (xml), id) : 0;
+  return GPOINTER_TO_UINT (g_hash_table_lookup (lines, id));
 }

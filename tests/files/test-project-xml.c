@@ -208,9 +208,10 @@ test_lines_of_ids (void)
   g_autofree char *path = g_test_build_filename (
       G_TEST_DIST, "data", "files", "good", "small.cladwright", NULL);
   g_autoptr (GBytes) bytes = project_case_bytes (path);
-  g_assert_cmpuint (cw_project_xml_line (bytes, "s1"), ==, 5);
-  g_assert_cmpuint (cw_project_xml_line (bytes, "o2"), ==, 22);
-  g_assert_cmpuint (cw_project_xml_line (bytes, "none"), ==, 0);
+  g_autoptr (GHashTable) lines = cw_project_xml_lines (bytes);
+  g_assert_cmpuint (cw_project_xml_line (lines, "s1"), ==, 5);
+  g_assert_cmpuint (cw_project_xml_line (lines, "o2"), ==, 22);
+  g_assert_cmpuint (cw_project_xml_line (lines, "none"), ==, 0);
 }
 
 /* Lines beyond the 16 bits that the library keeps. */
