@@ -1,16 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-bid-edits.h"
 
-static CwProject *
-with_list (const CwProject *project, guint slot, const CwList *list)
-{
-  CwNode *next = cw_node_copy (&project->node);
-
-  cw_node_set_list (next, slot, list);
-  cw_node_freeze (next);
-  return (CwProject *) next;
-}
-
 CwProject *
 cw_edit_add_to_list (const CwProject *project, guint slot)
 {
@@ -19,9 +9,9 @@ cw_edit_add_to_list (const CwProject *project, guint slot)
 
   g_autoptr (CwNode) node
       = cw_node_new (cw_project_type.slots[slot].types[0]);
-  g_autoptr (CwList) list
-      = cw_list_append (cw_node_list (&project->node, slot), node);
-  return with_list (project, slot, list);
+  return cw_project_with_list (
+      project, slot,
+      cw_list_append (cw_node_list (&project->node, slot), node));
 }
 
 CwProject *
@@ -32,7 +22,7 @@ cw_edit_remove_from_list (const CwProject *project, guint slot, gsize index)
   g_return_val_if_fail (
       index < cw_list_length (cw_node_list (&project->node, slot)), NULL);
 
-  g_autoptr (CwList) list
-      = cw_list_remove (cw_node_list (&project->node, slot), index);
-  return with_list (project, slot, list);
+  return cw_project_with_list (
+      project, slot,
+      cw_list_remove (cw_node_list (&project->node, slot), index));
 }

@@ -1,16 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-buildup-edits.h"
 
-static CwProject *
-with_buildups (const CwProject *project, CwList *list)
-{
-  CwNode *next = cw_node_copy (&project->node);
-  cw_node_set_list (next, CW_PROJECT_BUILDUPS, list);
-  cw_list_unref (list);
-  cw_node_freeze (next);
-  return (CwProject *) next;
-}
-
 /* Takes @by. */
 static CwProject *
 replaced (const CwProject *project, const CwNode *old, CwNode *by)
@@ -100,7 +90,8 @@ cw_buildup_add (const CwProject *project, const CwBuildup *buildup, char **id)
 {
   g_autoptr (CwNode) copy = made_free (project, buildup);
   *id = g_strdup (cw_node_id (copy));
-  return with_buildups (project, cw_list_append (project->buildups, copy));
+  return cw_project_with_list (project, CW_PROJECT_BUILDUPS,
+                               cw_list_append (project->buildups, copy));
 }
 
 CwProject *
@@ -111,8 +102,9 @@ cw_buildup_duplicate (const CwProject *project, const char *id, char **new_id)
   g_autoptr (CwNode) copy = made_free (project, buildup);
   *new_id = g_strdup (cw_node_id (copy));
   int index = cw_list_index (project->buildups, &buildup->node);
-  return with_buildups (project, cw_list_insert (project->buildups,
-                                                 (gsize) index + 1, copy));
+  return cw_project_with_list (project, CW_PROJECT_BUILDUPS,
+                               cw_list_insert (project->buildups,
+                                               (gsize) index + 1, copy));
 }
 
 CwProject *

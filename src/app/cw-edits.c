@@ -8,16 +8,6 @@
 #include <math.h>
 
 static CwProject *
-with_list (const CwProject *project, guint slot, CwList *list)
-{
-  CwNode *next = cw_node_copy (&project->node);
-  cw_node_set_list (next, slot, list);
-  cw_list_unref (list);
-  cw_node_freeze (next);
-  return (CwProject *) next;
-}
-
-static CwProject *
 replaced (const CwProject *project, const CwNode *old, CwNode *by)
 {
   CwNode *next = cw_node_replace (&project->node, old, by);
@@ -45,8 +35,8 @@ cw_edit_add_elevation (const CwProject *project, const char *name,
       cw_node_put (node, "at-x", llround (place->at_x * CW_DECIMAL_ONE));
       cw_node_put (node, "at-y", llround (place->at_y * CW_DECIMAL_ONE));
     }
-  return with_list (project, CW_PROJECT_ELEVATIONS,
-                    cw_list_append (project->elevations, node));
+  return cw_project_with_list (project, CW_PROJECT_ELEVATIONS,
+                               cw_list_append (project->elevations, node));
 }
 
 CwProject *
@@ -63,9 +53,9 @@ cw_edit_duplicate_elevation (const CwProject *project, const char *id,
   g_autoptr (CwList) items = cw_free_ids_copy_list (ids, elevation->items);
   cw_node_set_list (copy, CW_ELEVATION_ITEMS, items);
   int index = cw_list_index (project->elevations, &elevation->node);
-  return with_list (project, CW_PROJECT_ELEVATIONS,
-                    cw_list_insert (project->elevations, (gsize) index + 1,
-                                    copy));
+  return cw_project_with_list (
+      project, CW_PROJECT_ELEVATIONS,
+      cw_list_insert (project->elevations, (gsize) index + 1, copy));
 }
 
 /* Off the sheet, and no longer placed on it. */
@@ -114,8 +104,9 @@ cw_edit_move_elevation (const CwProject *project, const char *id, int by)
     return cw_node_ref (project);
   g_autoptr (CwList) less
       = cw_list_remove (project->elevations, (gsize) from);
-  return with_list (project, CW_PROJECT_ELEVATIONS,
-                    cw_list_insert (less, (gsize) to, &elevation->node));
+  return cw_project_with_list (
+      project, CW_PROJECT_ELEVATIONS,
+      cw_list_insert (less, (gsize) to, &elevation->node));
 }
 
 CwProject *
@@ -155,8 +146,8 @@ cw_edit_add_mark (const CwProject *project)
   cw_node_put (node, "kind", CW_OPENING_WINDOW);
   cw_node_put (node, "width", CW_MM (1200));
   cw_node_put (node, "height", CW_MM (1200));
-  return with_list (project, CW_PROJECT_MARKS,
-                    cw_list_append (project->marks, node));
+  return cw_project_with_list (project, CW_PROJECT_MARKS,
+                               cw_list_append (project->marks, node));
 }
 
 CwProject *
@@ -171,8 +162,8 @@ cw_edit_add_sheet (const CwProject *project, const CwSheetEntry *entry,
   if (entry->sha256)
     cw_node_put_text (node, "sha256", entry->sha256);
   cw_node_put (node, "page", entry->page);
-  return with_list (project, CW_PROJECT_SHEETS,
-                    cw_list_append (project->sheets, node));
+  return cw_project_with_list (project, CW_PROJECT_SHEETS,
+                               cw_list_append (project->sheets, node));
 }
 
 CwProject *

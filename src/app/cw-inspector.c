@@ -36,9 +36,7 @@ cw_inspector_add_single (CwInspector *inspector, GtkWidget *box,
 static const CwElevation *
 shown_elevation (CwInspector *inspector)
 {
-  const char *id
-      = cw_document_elevation_id (cw_job_document (inspector->job));
-  return id ? cw_project_elevation (cw_inspector_project (inspector), id) : NULL;
+  return cw_document_elevation (cw_job_document (inspector->job));
 }
 
 /* The one unclad area that is selected, or NULL. */

@@ -9,6 +9,7 @@
 #include "cw-price-book-file.h"
 #include "cw-price-changes-dialog.h"
 #include "cw-price-item-dialog.h"
+#include "cw-today.h"
 
 struct _CwPricesWindow
 {
@@ -183,19 +184,12 @@ item_typed (const CwPriceItem *item, gpointer data)
   return keep (editing->window, g_steal_pointer (&next));
 }
 
-static char *
-today (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  return g_date_time_format (now, "%Y-%m-%d");
-}
-
 static void
 add (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   CwPricesWindow *window = data;
   Editing *editing = g_new0 (Editing, 1);
-  g_autofree char *date = today ();
+  g_autofree char *date = cw_today ();
   CwPriceItem item = { (char *) "panel", (char *) "", (char *) "panel", 0,
                        project_of (window)->currency, date, (char *) "" };
   editing->window = g_object_ref (window);
@@ -297,7 +291,7 @@ static void
 from_project (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   CwPricesWindow *window = data;
-  g_autofree char *date = today ();
+  g_autofree char *date = cw_today ();
   GPtrArray *changes
       = cw_price_changes_to_book (project_of (window), window->book, date);
   if (changes->len > 0)

@@ -39,9 +39,7 @@ repeat (Asking *asking, CwPoint way)
 {
   CwDocument *document = cw_job_document (asking->job);
   const CwProject *project = cw_document_project (document);
-  const char *id = cw_document_elevation_id (document);
-  const CwElevation *elevation
-      = id ? cw_project_elevation (project, id) : NULL;
+  const CwElevation *elevation = cw_document_elevation (document);
   guint n = (guint) gtk_spin_button_get_value_as_int (
       GTK_SPIN_BUTTON (asking->copies));
   gboolean whole
@@ -86,9 +84,7 @@ likely_way (CwJob *job)
 {
   CwDocument *document = cw_job_document (job);
   const CwProject *project = cw_document_project (document);
-  const char *id = cw_document_elevation_id (document);
-  const CwElevation *elevation
-      = id ? cw_project_elevation (project, id) : NULL;
+  const CwElevation *elevation = cw_document_elevation (document);
   CwLength step
       = project->units == CW_UNITS_US ? CW_INCHES (6) : CW_MM (100);
   CwBox box = { 0, 0, 0, 0 };

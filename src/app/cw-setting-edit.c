@@ -1,18 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-setting-edit.h"
 
+#include "cw-buildup-edits.h"
 #include "cw-edits.h"
 
 guint
 cw_setting_n_walls (const CwProject *project, const char *buildup_id)
 {
-  guint n = 0;
-  for (gsize i = 0; i < cw_list_length (project->elevations); i++)
-    {
-      const CwElevation *elevation = cw_list_at (project->elevations, i);
-      n += g_strcmp0 (elevation->buildup, buildup_id) == 0;
-    }
-  return n;
+  g_autoptr (GPtrArray) users = cw_buildup_users (project, buildup_id);
+  return users->len;
 }
 
 /* (transfer full): @project, or one where the wall has a buildup of its own */

@@ -33,8 +33,7 @@ project_of (CwSettingPanel *panel)
 static const CwElevation *
 shown_wall (CwSettingPanel *panel)
 {
-  const char *id = cw_document_elevation_id (cw_job_document (panel->job));
-  return id ? cw_project_elevation (project_of (panel), id) : NULL;
+  return cw_document_elevation (cw_job_document (panel->job));
 }
 
 static const CwBuildup *

@@ -3,6 +3,7 @@
 
 #include "cw-form-dialog.h"
 #include "cw-i18n.h"
+#include "cw-today.h"
 #include "cw-waiver-edits.h"
 
 typedef struct
@@ -24,13 +25,6 @@ waiving_free (gpointer data)
   g_free (waiving);
 }
 
-static char *
-today (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  return g_date_time_format (now, "%Y-%m-%d");
-}
-
 static void
 taken (Waiving *waiving)
 {
@@ -38,7 +32,7 @@ taken (Waiving *waiving)
   g_autofree char *reason
       = g_strstrip (g_strdup (gtk_editable_get_text (
           GTK_EDITABLE (waiving->reason))));
-  g_autofree char *date = today ();
+  g_autofree char *date = cw_today ();
   if (!*reason)
     {
       cw_form_dialog_set_trouble (waiving->dialog,

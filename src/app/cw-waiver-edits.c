@@ -1,15 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-waiver-edits.h"
 
-static CwProject *
-with_waivers (const CwProject *project, const CwList *waivers)
-{
-  CwNode *next = cw_node_copy (&project->node);
-  cw_node_set_list (next, CW_PROJECT_WAIVERS, waivers);
-  cw_node_freeze (next);
-  return (CwProject *) next;
-}
-
 static void
 put_if_any (CwNode *node, const char *field, const char *text)
 {
@@ -25,7 +16,7 @@ cw_edit_waive (const CwProject *project, const CwCheck *check,
                         NULL);
   const CwWaiver *former = cw_check_waiver (check, project);
   g_autoptr (CwNode) waiver = cw_node_new (&cw_waiver_type);
-  g_autoptr (CwList) waivers = NULL;
+  CwList *waivers;
   cw_node_put_text (waiver, "check", check->type->code);
   put_if_any (waiver, "elevation", check->elevation_id);
   put_if_any (waiver, "item", check->item);
@@ -38,7 +29,7 @@ cw_edit_waive (const CwProject *project, const CwCheck *check,
                                                          &former->node),
                                   waiver)
                    : cw_list_append (project->waivers, waiver);
-  return with_waivers (project, waivers);
+  return cw_project_with_list (project, CW_PROJECT_WAIVERS, waivers);
 }
 
 CwProject *
@@ -48,7 +39,7 @@ cw_edit_take_waiver_back (const CwProject *project, const CwWaiver *waiver)
   const int index = cw_list_index (project->waivers, &waiver->node);
   if (index < 0)
     return cw_node_ref (project);
-  g_autoptr (CwList) waivers
-      = cw_list_remove (project->waivers, (gsize) index);
-  return with_waivers (project, waivers);
+  return cw_project_with_list (
+      project, CW_PROJECT_WAIVERS,
+      cw_list_remove (project->waivers, (gsize) index));
 }

@@ -51,8 +51,7 @@ cw_window_project (CwWindow *window)
 const CwElevation *
 cw_window_elevation (CwWindow *window)
 {
-  const char *id = cw_document_elevation_id (cw_window_document (window));
-  return id ? cw_project_elevation (cw_window_project (window), id) : NULL;
+  return cw_document_elevation (cw_window_document (window));
 }
 
 void

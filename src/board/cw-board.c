@@ -9,11 +9,7 @@ G_DEFINE_FINAL_TYPE (CwBoard, cw_board, GTK_TYPE_WIDGET)
 const CwElevation *
 cw_board_elevation (CwBoard *self)
 {
-  const char *id
-      = self->document ? cw_document_elevation_id (self->document) : NULL;
-
-  return id ? cw_project_elevation (cw_document_project (self->document), id)
-            : NULL;
+  return self->document ? cw_document_elevation (self->document) : NULL;
 }
 
 void

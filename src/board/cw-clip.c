@@ -182,18 +182,14 @@ pasted (const CwNode *item, CwFreeIds *ids, GHashTable *marks, CwPoint way)
 
 static CwProject *
 with_pasted (const CwProject *project, const CwElevation *elevation,
-             CwList *items, CwList *marks)
+             const CwList *items, const CwList *marks)
 {
   g_autoptr (CwNode) by = cw_node_copy (&elevation->node);
   g_autoptr (CwProject) next = NULL;
-  CwNode *with_marks;
 
   cw_node_set_list (by, CW_ELEVATION_ITEMS, items);
   next = cw_edit_replace (project, &elevation->node, by);
-  with_marks = cw_node_copy (&next->node);
-  cw_node_set_list (with_marks, CW_PROJECT_MARKS, marks);
-  cw_node_freeze (with_marks);
-  return (CwProject *) with_marks;
+  return cw_project_with_list (next, CW_PROJECT_MARKS, cw_list_ref (marks));
 }
 
 CwProject *

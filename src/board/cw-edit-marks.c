@@ -156,8 +156,7 @@ cw_edit_make_mark (const CwProject *project, const CwElevation *elevation,
 {
   const CwOpening *like;
   g_autoptr (CwNode) node = NULL;
-  g_autoptr (CwNode) with = NULL;
-  g_autoptr (CwList) marks = NULL;
+  g_autoptr (CwProject) with = NULL;
 
   g_return_val_if_fail (project && elevation && ids && mark, NULL);
 
@@ -167,11 +166,9 @@ cw_edit_make_mark (const CwProject *project, const CwElevation *elevation,
     return cw_node_ref (project);
   node = new_mark (project, like);
   *mark = g_strdup (cw_node_id (node));
-  marks = cw_list_append (project->marks, node);
-  with = cw_node_copy (&project->node);
-  cw_node_set_list (with, CW_PROJECT_MARKS, marks);
-  cw_node_freeze (with);
-  return cw_edit_follow_mark ((const CwProject *) with, elevation, ids, *mark);
+  with = cw_project_with_list (project, CW_PROJECT_MARKS,
+                               cw_list_append (project->marks, node));
+  return cw_edit_follow_mark (with, elevation, ids, *mark);
 }
 
 guint

@@ -15,9 +15,7 @@ cw_tool_project (CwTool *tool)
 const CwElevation *
 cw_tool_elevation (CwTool *tool)
 {
-  const char *id = cw_document_elevation_id (tool->document);
-
-  return id ? cw_project_elevation (cw_tool_project (tool), id) : NULL;
+  return cw_document_elevation (tool->document);
 }
 
 const CwWall *

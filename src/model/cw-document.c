@@ -451,6 +451,14 @@ cw_document_elevation_id (CwDocument *self)
   return present (self)->elevation_id;
 }
 
+const CwElevation *
+cw_document_elevation (CwDocument *self)
+{
+  const char *id = cw_document_elevation_id (self);
+
+  return id ? cw_project_elevation (cw_document_project (self), id) : NULL;
+}
+
 void
 cw_document_show_elevation (CwDocument *self, const char *id)
 {

@@ -69,6 +69,7 @@ gboolean cw_document_is_selected (CwDocument *document, const char *id);
 
 /* The elevation on the board; its id is part of what undo restores. */
 const char *cw_document_elevation_id (CwDocument *document);     /* NULL: none */
+const CwElevation *cw_document_elevation (CwDocument *document); /* NULL: none */
 void cw_document_show_elevation (CwDocument *document, const char *id);
 
 /* Which state is on disk: (nullable) none is. Ends a run of merged edits, so

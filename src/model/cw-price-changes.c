@@ -191,7 +191,6 @@ cw_price_changes_apply (const CwProject *project, const GPtrArray *changes,
                         const gboolean *taken)
 {
   g_autoptr (CwList) list = cw_list_ref (project->buildups);
-  CwNode *next;
 
   for (gsize i = 0; i < cw_list_length (project->buildups); i++)
     {
@@ -210,10 +209,8 @@ cw_price_changes_apply (const CwProject *project, const GPtrArray *changes,
     }
   if (list == project->buildups)
     return cw_node_ref (project);
-  next = cw_node_copy (&project->node);
-  cw_node_set_list (next, CW_PROJECT_BUILDUPS, list);
-  cw_node_freeze (next);
-  return (CwProject *) next;
+  return cw_project_with_list (project, CW_PROJECT_BUILDUPS,
+                               g_steal_pointer (&list));
 }
 
 static void

@@ -29,6 +29,20 @@ cw_project_elevation (const CwProject *project, const char *id)
   return find_named (project->elevations, id);
 }
 
+CwProject *
+cw_project_with_list (const CwProject *project, guint slot, CwList *list)
+{
+  CwNode *next;
+
+  g_return_val_if_fail (project != NULL && list != NULL, NULL);
+
+  next = cw_node_copy (&project->node);
+  cw_node_set_list (next, slot, list);
+  cw_list_unref (list);
+  cw_node_freeze (next);
+  return (CwProject *) next;
+}
+
 const CwBuildup *
 cw_project_buildup (const CwProject *project, const char *id)
 {

@@ -568,6 +568,10 @@ const CwBuildup *cw_project_buildup (const CwProject *project, const char *id);
 const CwSheet *cw_project_sheet (const CwProject *project, const char *id);
 const CwMark *cw_project_mark (const CwProject *project, const char *id);
 
+/* @project with @list, which it takes, in a slot of its own. (transfer full) */
+CwProject *cw_project_with_list (const CwProject *project, guint slot,
+                                 CwList *list);
+
 /* An id that is free in @project: @stem and a number, higher than those in
  * use, so that the id of what was deleted is not given again at once.
  * (transfer full) */
