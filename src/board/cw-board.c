@@ -26,6 +26,14 @@ cw_board_spoil_neighbours (CwBoard *self)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+static gboolean
+is_same_elevation (const CwWall *a, const CwWall *b)
+{
+  return a && b && g_strcmp0 (a->elevation->id, b->elevation->id) == 0;
+}
+
+/* The panels are those of the last takeoff, whatever becomes of their wall
+ * before the next one. */
 static void
 renew_wall (CwBoard *self)
 {
@@ -38,7 +46,9 @@ renew_wall (CwBoard *self)
                                     elevation)
                    : NULL;
   if (self->wall != former)
-    cw_board_spoil (self, ~0u);
+    cw_board_spoil (self, is_same_elevation (self->wall, former)
+                              ? ~(1u << CW_BOARD_PANELS)
+                              : ~0u);
   g_clear_pointer (&former, cw_wall_unref);
 }
 

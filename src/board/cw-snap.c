@@ -250,12 +250,20 @@ offer_other_items (Search *search)
     }
 }
 
-/* Shown from its end that is nearer. */
-static CwPoint
-nearer_end (const CwJoint *joint, CwPoint at)
+/* Shown from its end that is nearer. Most joints are too far off even for
+ * their ends to be measured. */
+static void
+offer_joint (Search *search, Nearest *nearest, const CwJoint *joint,
+             CwLength off)
 {
-  return distance (joint->from, at) <= distance (joint->to, at) ? joint->from
-                                                                : joint->to;
+  if (ABS (off) > search->field->radius)
+    return;
+  offer_guide (search, nearest,
+               distance (joint->from, search->at)
+                       <= distance (joint->to, search->at)
+                   ? joint->from
+                   : joint->to,
+               off);
 }
 
 static void
@@ -266,12 +274,13 @@ offer_joints (Search *search)
   for (guint i = 0; joints && i < joints->len; i++)
     {
       const CwJoint *joint = &g_array_index (joints, CwJoint, i);
-      CwPoint end = nearer_end (joint, search->at);
 
       if (joint->from.y == joint->to.y)
-        offer_guide (search, &search->joint_y, end, end.y - search->at.y);
+        offer_joint (search, &search->joint_y, joint,
+                     joint->from.y - search->at.y);
       else if (joint->from.x == joint->to.x)
-        offer_guide (search, &search->joint_x, end, end.x - search->at.x);
+        offer_joint (search, &search->joint_x, joint,
+                     joint->from.x - search->at.x);
     }
 }
 

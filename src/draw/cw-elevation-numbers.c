@@ -58,26 +58,41 @@ cw_draw_shape_room (const CwRegion *shape, const CwBox *box, CwLength needed)
   return best;
 }
 
-/* A number keeps to the wider side of a stub-out and of its letter. */
-static void
-clear_stub_outs (const CwLayerDrawing *drawing, CwBox *room)
+/* Stub-outs, each with its letter. (element-type CwBox) */
+static GArray *
+find_obstacles (const CwLayerDrawing *drawing)
 {
+  const GPtrArray *stub_outs = drawing->wall->stub_outs;
   const CwLength letter
       = (CwLength) (LETTER_WIDTH * drawing->mm_per_unit * CW_NM_PER_MM);
-  for (guint i = 0; i < drawing->wall->stub_outs->len; i++)
+  GArray *obstacles
+      = g_array_sized_new (FALSE, FALSE, sizeof (CwBox), stub_outs->len);
+  for (guint i = 0; i < stub_outs->len; i++)
     {
-      g_autoptr (CwRegion) shape = cw_stub_out_shape (
-          drawing->wall->stub_outs->pdata[i], FALSE);
+      g_autoptr (CwRegion) shape
+          = cw_stub_out_shape (stub_outs->pdata[i], FALSE);
       CwBox hole = cw_region_box (shape);
       hole.right += letter;
       hole.bottom -= letter / 2;
       hole.top += letter / 2;
-      if (!cw_box_overlaps (room, &hole))
+      g_array_append_val (obstacles, hole);
+    }
+  return obstacles;
+}
+
+/* A number keeps to the wider side of whatever stands in its room. */
+static void
+clear_obstacles (const GArray *obstacles, CwBox *room)
+{
+  for (guint i = 0; i < obstacles->len; i++)
+    {
+      const CwBox *hole = &g_array_index (obstacles, CwBox, i);
+      if (!cw_box_overlaps (room, hole))
         continue;
-      if (hole.left - room->left > room->right - hole.right)
-        room->right = MAX (hole.left, room->left);
+      if (hole->left - room->left > room->right - hole->right)
+        room->right = MAX (hole->left, room->left);
       else
-        room->left = MIN (hole.right, room->right);
+        room->left = MIN (hole->right, room->right);
     }
 }
 
@@ -104,6 +119,7 @@ void
 cw_draw_numbers (const CwLayerDrawing *drawing)
 {
   const GArray *pieces = drawing->layout->pieces;
+  g_autoptr (GArray) obstacles = find_obstacles (drawing);
   for (guint i = 0; i < pieces->len; i++)
     {
       const CwPiece *piece = &g_array_index (pieces, CwPiece, i);
@@ -115,7 +131,7 @@ cw_draw_numbers (const CwLayerDrawing *drawing)
         room = cw_draw_shape_room (
             piece->shape, &piece->box,
             (CwLength) (needed * 1.2 * CW_NM_PER_MM));
-      clear_stub_outs (drawing, &room);
+      clear_obstacles (obstacles, &room);
       draw_number (drawing, &room, needed, id);
     }
 }

@@ -10,30 +10,9 @@
 #include <stdio.h>
 #include <stdlib.h>
 
-#include "estimate-cases.h"
+#include "large-job.h"
 
 #define ELEVATIONS 200
-
-static void
-describe_wall (GString *walls, guint index)
-{
-  g_string_append_printf (walls, "%s%u.%03ux12.%03u", index ? "; " : "",
-                          30 + index % 3, 37 * index % 1000,
-                          53 * index % 1000);
-  for (guint i = 0; i < 25; i++)
-    g_string_append_printf (walls, " window:1.%02ux1.4@%u.%u,%u.%u",
-                            10 + index % 80, 1 + 5 * (i % 5), 1 + index % 9,
-                            1 + 2 * (i / 5), 1 + index % 7);
-}
-
-static CwProject *
-large_job (guint n)
-{
-  g_autoptr (GString) walls = g_string_new (NULL);
-  for (guint i = 0; i < n; i++)
-    describe_wall (walls, i);
-  return case_project (walls->str, "");
-}
 
 /* @former with the first window of a wall in the middle moved. */
 static CwProject *
@@ -81,7 +60,7 @@ int
 main (int argc, char *argv[])
 {
   const guint n = argc > 1 ? (guint)MAX (1, atoi (argv[1])) : ELEVATIONS;
-  g_autoptr (CwProject) project = large_job (n);
+  g_autoptr (CwProject) project = large_job (n, LARGE_JOB_EVEN);
   run (project);
   return 0;
 }
