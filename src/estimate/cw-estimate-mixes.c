@@ -74,6 +74,20 @@ add_coat_mixes (CwWallEstimate *estimate, const CwLabour *labour)
 }
 
 static void
+add_all_water (CwWallEstimate *estimate, double wetting)
+{
+  const GPtrArray *lines = estimate->quantities;
+  double mortar = cw_quantities_amount (lines, "mortar.water");
+  double coat = cw_quantities_amount (lines, "basecoat.water");
+
+  cw_quantity_step (cw_quantity_add (estimate->quantities, "water.total",
+                                     mortar + coat + wetting),
+                    N_ ("for joint mortar {0}, base coat {1} and wetting "
+                        "{2}"),
+                    { mortar, "L" }, { coat, "L" }, { wetting, "L" });
+}
+
+static void
 add_wetting (CwWallEstimate *estimate)
 {
   const CwBuildup *buildup = estimate->wall->buildup;
@@ -87,13 +101,14 @@ add_wetting (CwWallEstimate *estimate)
   double wall = coat ? cw_estimate_coated_area (figures) : 0;
   double on_faces = mortar ? cw_decimal_to_double (mortar->wetting) : 0;
   double on_wall = coat ? cw_decimal_to_double (coat->wetting) : 0;
+  double water = faces * on_faces + wall * on_wall;
 
   cw_quantity_step (
-      cw_quantity_add (estimate->quantities, "water.wetting",
-                       faces * on_faces + wall * on_wall),
+      cw_quantity_add (estimate->quantities, "water.wetting", water),
       N_ ("both faces of joints {0} by {1}, wall {2} by {3}"),
       { faces, "m²" }, { on_faces, "L/m²" }, { wall, "m²" },
       { on_wall, "L/m²" });
+  add_all_water (estimate, water);
 }
 
 void

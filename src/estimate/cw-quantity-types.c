@@ -166,6 +166,10 @@ const CwQuantityType cw_quantity_types[] = {
     N_ ("Both faces of the joints before the mortar, and the wall before the "
         "base coat."),
     CW_SHOWS_COATED },
+  { "water.total", CW_STEP_COATS, N_ ("Water in all"), "L",
+    N_ ("For mixing joint mortar and base coat with their waste, and for "
+        "wetting; what washes the tools is not in it."),
+    CW_SHOWS_COATED },
   { "mesh.field", CW_STEP_COATS, N_ ("Field mesh"), "m²",
     N_ ("Measured area and bands, more by the laps: width ÷ (width − lap)."),
     CW_SHOWS_MESH_FIELD },

@@ -51,6 +51,32 @@ fasteners_between (CwLength low, CwLength high, CwLength x,
   return n;
 }
 
+static CwLength
+spans_length (const GArray *spans)
+{
+  CwLength length = 0;
+  for (guint i = 0; i + 1 < spans->len; i += 2)
+    length += g_array_index (spans, CwLength, i + 1)
+              - g_array_index (spans, CwLength, i);
+  return length;
+}
+
+/* What of the piece stands at a stud. Where a jamb runs down the stud it is
+ * what stands on the side of the wall, whichever hand the opening is on. */
+static GArray *
+spans_at_stud (const CwPiece *piece, CwLength x)
+{
+  g_autoptr (GArray) left = cw_region_spans (
+      piece->shape, CW_AXIS_X, MAX (x - 1, piece->box.left + 1));
+  g_autoptr (GArray) right = cw_region_spans (
+      piece->shape, CW_AXIS_X, MIN (x + 1, piece->box.right - 1));
+  const CwLength on_left = spans_length (left);
+  const CwLength on_right = spans_length (right);
+  if (on_left == on_right ? left->len > right->len : on_left > on_right)
+    return g_steal_pointer (&left);
+  return g_steal_pointer (&right);
+}
+
 /* A stud at the very edge holds what stands just inside it. */
 static guint
 fasteners_at (const CwPiece *piece, CwLength x, const CwFastener *fastener,
@@ -61,8 +87,7 @@ fasteners_at (const CwPiece *piece, CwLength x, const CwFastener *fastener,
   if (!piece->shape)
     return fasteners_between (piece->box.bottom, piece->box.top, inside,
                               fastener, points);
-  g_autoptr (GArray) spans
-      = cw_region_spans (piece->shape, CW_AXIS_X, inside);
+  g_autoptr (GArray) spans = spans_at_stud (piece, inside);
   guint n = 0;
   for (guint i = 0; i + 1 < spans->len; i += 2)
     n += fasteners_between (g_array_index (spans, CwLength, i),

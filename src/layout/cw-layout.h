@@ -114,7 +114,8 @@ guint cw_layout_count (const CwLayout *layout, CwPieceKind kind);
  * Fasteners of one piece, by the studs that hold it: for each,
  * max(2, ceil((height there - 2 edge) / spacing) + 1). A stud holds a piece
  * that it crosses, and one whose edge stands on it or across a joint's width
- * from it, as at the ends of the wall, at jambs and under head joints.
+ * from it, as at the ends of the wall, at jambs and under head joints. Where
+ * a jamb runs down the stud, "there" is beside the opening.
  *
  * Returns: 0 when the buildup has no fastener
  */

@@ -1,19 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The demo house: a valid project whose sheet shows what it holds, and whose
- * figures are those worked by hand from the sheet's dimensions.
+ * The demo house: a valid project whose sheet shows what it holds.
  */
 #include <libxml/relaxng.h>
-#include <math.h>
 #include <string.h>
 
-#include "cw-case-table.h"
 #include "cw-project-file.h"
 #include "cw-sheet-source.h"
 #include "panel-plan-checker.h"
-
-/* The worked figures are written with nine significant digits. */
-#define RELATIVE 5e-9
 
 /* Pixels a point of the sheet; a stroke of 0.35 pt is then over 1 px wide. */
 #define PIXELS 4.0
@@ -41,39 +35,6 @@ demo_project (void)
   CwProject *project = cw_project_load (file, NULL, &error);
   g_assert_no_error (error);
   return project;
-}
-
-/* The amount of a line, or with "key:STEP:PLACE" a number of its steps. */
-static double
-worked_amount (const CwTakeoff *takeoff, const char *scope, const char *key)
-{
-  g_auto (GStrv) parts = g_strsplit (key, ":", 3);
-  const CwQuantity *quantity = cw_takeoff_quantity (takeoff, scope, parts[0]);
-  if (!quantity || g_strv_length (parts) < 3)
-    return quantity ? quantity->amount : 0;
-  const guint step = (guint) atoi (parts[1]), place = (guint) atoi (parts[2]);
-  g_assert_cmpuint (step, <, quantity->steps->len);
-  return g_array_index (quantity->steps, CwStepWords, step)
-      .places[place].value;
-}
-
-static void
-test_worked (void)
-{
-  g_autoptr (CwProject) project = demo_project ();
-  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
-  g_autoptr (GPtrArray) cases = cw_case_table_load ("demo/worked.tsv", 4);
-  for (guint i = 0; i < cases->len; i++)
-    {
-      const CwCase *row = cases->pdata[i];
-      const double expected = g_ascii_strtod (row->columns[2], NULL);
-      const double amount
-          = worked_amount (takeoff, row->columns[0], row->columns[1]);
-      if (fabs (amount - expected) > RELATIVE * expected)
-        g_error ("worked.tsv:%u: %s %s is %.9g, by hand %.9g (%s)", row->line,
-                 row->columns[0], row->columns[1], amount, expected,
-                 row->columns[3]);
-    }
 }
 
 static void
@@ -241,7 +202,6 @@ int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
-  g_test_add_func ("/demo/house/worked", test_worked);
   g_test_add_func ("/demo/house/panels", test_panels);
   g_test_add_func ("/demo/house/schema", test_schema);
   g_test_add_func ("/demo/house/written-again", test_written_again);

@@ -106,7 +106,8 @@ static gboolean
 is_no_sum (const char *key)
 {
   return g_str_has_suffix (key, ".mixes")
-         || g_str_equal (key, "water.wetting");
+         || g_str_equal (key, "water.wetting")
+         || g_str_equal (key, "water.total");
 }
 
 static double
