@@ -127,9 +127,11 @@ static const struct
 } layers_in_order[] = {
   { CW_LAYER_WALL, draw_wall },
   { CW_LAYER_PANELS, cw_draw_panels },
+  { CW_LAYER_BARRIER, cw_draw_barrier },
   { CW_LAYER_WALL, draw_bands },
   { CW_LAYER_STUDS, draw_studs },
   { CW_LAYER_OPENINGS, draw_openings },
+  { CW_LAYER_MESH, cw_draw_mesh },
   { CW_LAYER_NUMBERS, cw_draw_numbers },
   { CW_LAYER_STUB_OUTS, draw_stub_outs },
   { CW_LAYER_WALL, draw_outline },
@@ -143,7 +145,7 @@ cw_elevation_drawing (const CwWallTakeoff *takeoff, CwLayers layers,
 {
   CwDisplayList *list = cw_display_list_new ();
   const CwLayerDrawing drawing
-      = { list, takeoff->wall, takeoff->layout, style, mm_per_unit };
+      = { list, takeoff, takeoff->wall, takeoff->layout, style, mm_per_unit };
   if (!takeoff->wall->outline)
     return list;
   for (guint i = 0; i < G_N_ELEMENTS (layers_in_order); i++)

@@ -20,7 +20,9 @@ typedef enum
   CW_LAYER_DIMENSIONS = 1 << 6,   /* chained outside the wall */
   CW_LAYER_LEVELS = 1 << 7,
   CW_LAYER_CHECKS = 1 << 8,       /* signs of what is to be looked at; the board draws them */
-  CW_LAYER_ALL = 0x1ff,
+  CW_LAYER_ALL = 0x1ff,           /* of an elevation as papers show it */
+  CW_LAYER_BARRIER = 1 << 9,      /* strips and laps under the panels */
+  CW_LAYER_MESH = 1 << 10,        /* laps, edges and corner pieces over them */
 } CwLayers;
 
 /* @style: how lengths are written on dimensions. @mm_per_unit: millimetres of

@@ -12,6 +12,7 @@ G_BEGIN_DECLS
 typedef struct
 {
   CwDisplayList *list;
+  const CwWallTakeoff *takeoff;
   const CwWall *wall;
   const CwLayout *layout;
   const CwTextStyle *style;
@@ -20,6 +21,8 @@ typedef struct
 
 void cw_draw_panels (const CwLayerDrawing *drawing);
 void cw_draw_numbers (const CwLayerDrawing *drawing);
+void cw_draw_barrier (const CwLayerDrawing *drawing);
+void cw_draw_mesh (const CwLayerDrawing *drawing);
 void cw_draw_dimensions (const CwLayerDrawing *drawing);
 void cw_draw_levels (const CwLayerDrawing *drawing);
 

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "cw-elevation-layers.h"
+#include "cw-i18n.h"
 
 /* A shape is looked at in so many level strips; a number stands in two
  * neighbours. */
@@ -96,23 +97,46 @@ clear_obstacles (const GArray *obstacles, CwBox *room)
     }
 }
 
+/* With the letter of its kind where there is room for both. (transfer full) */
+static char *
+number_text (const CwPiece *piece, const char *id, double room,
+             double mm_per_unit)
+{
+  static const char *const letters[] = {
+    [CW_PIECE_WHOLE] = NC_ ("piece letter", "W"),
+    [CW_PIECE_RASPED] = NC_ ("piece letter", "R"),
+    [CW_PIECE_CUT] = NC_ ("piece letter", "C"),
+  };
+  g_autofree char *text = g_strdup_printf (
+      "%s %s", id,
+      g_dpgettext2 (GETTEXT_PACKAGE, "piece letter", letters[piece->kind]));
+
+  return FIGURE_WIDTH * (double) strlen (text) * mm_per_unit <= room
+             ? g_steal_pointer (&text)
+             : g_strdup (id);
+}
+
 /* Level where the number fits so, else upright in what is taller than wide. */
 static void
 draw_number (const CwLayerDrawing *drawing, const CwBox *room,
-             double needed, const char *id)
+             const CwPiece *piece, const char *id)
 {
   const double mm = CW_NM_PER_MM;
   const double width = 0.9 * (double) cw_box_width (room) / mm;
   const double height = 0.9 * (double) cw_box_height (room) / mm;
+  const double needed
+      = FIGURE_WIDTH * (double) strlen (id) * drawing->mm_per_unit;
   const gboolean upright = width < needed && width < height;
   if (width <= 0 || height <= 0)
     return;
+  const double along = upright ? height : width;
+  g_autofree char *text
+      = number_text (piece, id, along, drawing->mm_per_unit);
   cw_display_list_add_text_in (
       drawing->list, CW_STYLE_PIECE_NUMBER, id,
       ((double) room->left + (double) room->right) / 2 / mm,
       ((double) room->bottom + (double) room->top) / 2 / mm,
-      upright ? G_PI / 2 : 0, upright ? height : width,
-      upright ? width : height, id);
+      upright ? G_PI / 2 : 0, along, upright ? width : height, text);
 }
 
 void
@@ -132,6 +156,6 @@ cw_draw_numbers (const CwLayerDrawing *drawing)
             piece->shape, &piece->box,
             (CwLength) (needed * 1.2 * CW_NM_PER_MM));
       clear_obstacles (obstacles, &room);
-      draw_number (drawing, &room, needed, id);
+      draw_number (drawing, &room, piece, id);
     }
 }

@@ -36,6 +36,12 @@ typedef enum
   CW_STYLE_LIT,               /* what a chosen quantity comes from */
   CW_STYLE_TROUBLE,           /* what a check points at */
   CW_STYLE_TROUBLE_LETTER,    /* the sign of a check, text */
+  CW_STYLE_BARRIER,           /* a strip */
+  CW_STYLE_BARRIER_LAP,
+  CW_STYLE_BARRIER_LETTER,    /* text */
+  CW_STYLE_MESH_LAP,          /* of the field's strips */
+  CW_STYLE_MESH_EDGE,
+  CW_STYLE_MESH_CORNER,       /* a piece across a corner */
   CW_STYLE_GRID,
   CW_STYLE_CUT_STOCK,         /* the panel that is sawn: what is not covered is waste */
   CW_STYLE_CUT_REST,          /* what of it is left over */

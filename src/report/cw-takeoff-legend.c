@@ -172,7 +172,8 @@ add_piece_entries (Legend *legend, const CwLayout *layout)
       add_entry (legend, kinds[i].style, FALSE, _(kinds[i].words));
   if (layout->pieces->len > 0)
     add_entry (legend, CW_N_STYLES, FALSE,
-               _("3-2  Course 3, piece 2 from the start"));
+               _("3-2  Course 3, piece 2 from the start; W whole, R rasped, "
+                 "C cut"));
 }
 
 void

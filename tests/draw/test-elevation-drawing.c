@@ -105,6 +105,9 @@ test_layers (void)
     { CW_LAYER_DIMENSIONS, "dimension-text " },
     { CW_LAYER_LEVELS, "level " },
     { CW_LAYER_LEVELS, "level-text " },
+    { CW_LAYER_BARRIER, "barrier " },
+    { CW_LAYER_MESH, "mesh-edge " },
+    { CW_LAYER_MESH, "mesh-corner " },
   };
   g_autoptr (CwTakeoff) takeoff = draw_case_gable (SHED, 0.7);
 
@@ -205,6 +208,42 @@ test_lit_joints (void)
                     ==, draw_case_wall (takeoff)->layout->joints->len);
 }
 
+static double
+amount_of (const CwTakeoff *takeoff, const char *key)
+{
+  const CwQuantity *quantity = cw_takeoff_quantity (
+      takeoff, draw_case_wall (takeoff)->wall->elevation->id, key);
+
+  g_assert_nonnull (quantity);
+  return quantity->amount;
+}
+
+/* As many corner pieces as are counted; each strip of the barrier once, and a
+ * lap as deep as the buildup says wherever one lies over another. */
+static void
+test_linings (void)
+{
+  g_autoptr (CwTakeoff) takeoff = draw_case_house ();
+  const CwWall *wall = draw_case_wall (takeoff)->wall;
+  const CwBarrier *barrier = (const CwBarrier *) wall->buildup->barrier;
+  g_autoptr (CwDisplayList) strips
+      = drawing_of (takeoff, CW_LAYER_BARRIER, CW_UNITS_METRIC);
+  g_autoptr (CwDisplayList) mesh
+      = drawing_of (takeoff, CW_LAYER_MESH, CW_UNITS_METRIC);
+  const CwBox box = cw_region_box (wall->outline);
+  const CwLength step = barrier->roll_width - barrier->lap;
+  guint n = (guint) ((cw_box_height (&box) - barrier->lap + step - 1) / step);
+
+  g_assert_cmpuint (n, >, 1);
+  g_assert_cmpuint (n_lines (strips, "barrier M"), ==, n);
+  g_assert_cmpuint (n_lines (strips, "barrier-lap M"), ==, n - 1);
+  g_assert_cmpuint (n_lines (strips, "barrier-letter "), ==, n);
+  g_assert_cmpuint (n_lines (mesh, "mesh-corner M"), ==,
+                    (guint) amount_of (takeoff, "mesh.corner"));
+  g_assert_cmpuint (n_lines (mesh, "mesh-edge M"), >, 0);
+  g_assert_cmpuint (n_lines (mesh, "mesh-lap "), >, 0);
+}
+
 /* Whatever has an amount on the wall and a place on it lights something. */
 static void
 test_lit_where_there_is_an_amount (void)
@@ -281,6 +320,7 @@ main (int argc, char *argv[])
   ADD ("lit", test_lit);
   ADD ("lit-joints", test_lit_joints);
   ADD ("lit-where-there-is-an-amount", test_lit_where_there_is_an_amount);
+  ADD ("linings", test_linings);
   ADD ("text-form", test_text_form);
   ADD ("append", test_append);
   return g_test_run ();
