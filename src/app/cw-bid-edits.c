@@ -9,6 +9,9 @@ cw_edit_add_to_list (const CwProject *project, guint slot)
 
   g_autoptr (CwNode) node
       = cw_node_new (cw_project_type.slots[slot].types[0]);
+  /* What is priced by a length or an area is, at first, by the project's. */
+  if (cw_node_type_field (node->type, "units") >= 0)
+    cw_node_put (node, "units", project->units);
   return cw_project_with_list (
       project, slot,
       cw_list_append (cw_node_list (&project->node, slot), node));

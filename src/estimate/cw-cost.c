@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-cost.h"
 
+/* m², exact by NIST SP 811, appendix B (from memory). */
+#define SQUARE_FOOT 0.09290304
+
 static void
 line_free (gpointer data)
 {
@@ -85,6 +88,8 @@ cw_cost_finish (CwCost *cost, const CwBid *bid, double area)
   cost->rounding = cost->bid - sum;
   cost->per_area
       = cw_money_per (cost->bid, cw_money_amount (area), currency);
+  cost->per_square_foot = cw_money_per (
+      cost->bid, cw_money_amount (area / SQUARE_FOOT), currency);
 }
 
 CwMoney

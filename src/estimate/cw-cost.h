@@ -34,6 +34,7 @@ typedef struct
   CwMoney sums[CW_N_COSTS];
   CwMoney contingency, overhead, profit, tax, rounding, bid;
   CwMoney per_area;           /* of the bid, for a square metre of net wall */
+  CwMoney per_square_foot;
   guint n_unpriced;           /* lines that have an amount and no price */
 } CwCost;
 

@@ -73,7 +73,12 @@ add_own_line (CwProjectEstimate *estimate, const CwOwnLine *line)
   const char *key = line->key == CW_LINE_PROJECT
                         ? NULL
                         : cw_field_choice_by_value (field, line->key)->name;
-  double each = key ? cw_quantities_amount (estimate->quantities, key) : 1;
+  const CwTextStyle style = cw_text_style_plain ((CwUnits) line->units);
+  const CwShownAmount each
+      = key ? cw_text_style_amount (
+                  &style, cw_quantities_amount (estimate->quantities, key),
+                  cw_quantity_type (key)->unit)
+            : (CwShownAmount) { 1, "", 0 };
 
   cw_cost_add (estimate->cost,
                &(CwCostLine) { .kind = (CwCostKind) line->kind,
@@ -82,9 +87,9 @@ add_own_line (CwProjectEstimate *estimate, const CwOwnLine *line)
                                            ? line->name
                                            : (char *) cw_own_line_type.label,
                                .key = key,
-                               .amount
-                               = each * cw_decimal_to_double (line->amount),
-                               .unit = key ? cw_quantity_type (key)->unit : "",
+                               .amount = each.value
+                                         * cw_decimal_to_double (line->amount),
+                               .unit = each.unit,
                                .price = line->price,
                                .taxed = line->taxed != 0 });
 }
@@ -192,6 +197,11 @@ add_bid (CwProjectEstimate *estimate, const CwBid *bid, double area)
                     { cw_money_to_double (cost->rounding), line->unit });
   line = cw_estimate_add_money (estimate, "cost.unit", NULL, cost->per_area);
   cw_quantity_step (line, N_ ("the bid {0} over {1} of net wall, for 1 m²"),
+                    { cw_money_to_double (cost->bid), line->unit },
+                    { area, "m²" });
+  line = cw_estimate_add_money (estimate, "cost.unit-foot", NULL,
+                                cost->per_square_foot);
+  cw_quantity_step (line, N_ ("the bid {0} over {1} of net wall, for 1 ft²"),
                     { cw_money_to_double (cost->bid), line->unit },
                     { area, "m²" });
 }

@@ -262,6 +262,8 @@ const CwQuantityType cw_quantity_types[] = {
     N_ ("All of it, rounded up as the estimator asks."), CW_SHOWS_NOTHING },
   { "cost.unit", CW_STEP_COST, N_ ("Bid for 1 m²"), "money",
     N_ ("The bid over the net wall area."), CW_SHOWS_NOTHING },
+  { "cost.unit-foot", CW_STEP_COST, N_ ("Bid for 1 ft²"), "money",
+    N_ ("The same for a square foot."), CW_SHOWS_NOTHING },
   { "cost.alternate", CW_STEP_COST, N_ ("Alternate"), "money",
     N_ ("What the bid would be more or, with a minus, less by with the other "
         "buildup."),

@@ -326,12 +326,20 @@ typedef enum
   CW_LINE_WALL_MEASURED,
   CW_LINE_OPENING_COUNT,
   CW_LINE_OPENING_AREA,
+  CW_LINE_OPENING_HEAD,
+  CW_LINE_OPENING_SILL,
   CW_LINE_REVEAL_AREA,
   CW_LINE_EDGE_BASE,
+  CW_LINE_EDGE_EAVE,
+  CW_LINE_EDGE_RAKE,
   CW_LINE_EDGE_CORNER,
   CW_LINE_BAND_LENGTH,
+  CW_LINE_BARRIER_AREA,
+  CW_LINE_PANEL_CUT,
   CW_LINE_PANEL_ORDER,
+  CW_LINE_SAW_LENGTH,
   CW_LINE_SEALANT_LENGTH,
+  CW_LINE_CONTROL_JOINT,
   CW_LINE_MASS_TOTAL,
   CW_LINE_PALLET_COUNT,
   CW_LINE_TRUCK_COUNT,
@@ -344,6 +352,7 @@ typedef struct
   CwNode node;
   char *name;
   gint64 kind, key;                     /* CwCostKind, CwLineKey */
+  gint64 units;                         /* CwUnits in which the key is priced */
   CwDecimal amount, price;
   gint64 taxed;
 } CwOwnLine;

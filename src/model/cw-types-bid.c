@@ -190,22 +190,36 @@ static const CwChoice cost_kinds[] = {
 /* The names are those of the quantities. */
 static const CwChoice line_keys[] = {
   { CW_LINE_PROJECT, "project", N_ ("The project, once") },
-  { CW_LINE_WALL_GROSS, "wall.gross", N_ ("m² of gross wall") },
-  { CW_LINE_WALL_NET, "wall.net", N_ ("m² of net wall") },
-  { CW_LINE_WALL_MEASURED, "wall.measured", N_ ("m² of measured wall") },
+  { CW_LINE_WALL_GROSS, "wall.gross", N_ ("Gross wall area") },
+  { CW_LINE_WALL_NET, "wall.net", N_ ("Net wall area") },
+  { CW_LINE_WALL_MEASURED, "wall.measured", N_ ("Measured wall area") },
   { CW_LINE_OPENING_COUNT, "opening.count", N_ ("Opening") },
-  { CW_LINE_OPENING_AREA, "opening.area", N_ ("m² of openings") },
-  { CW_LINE_REVEAL_AREA, "reveal.area", N_ ("m² of reveals") },
-  { CW_LINE_EDGE_BASE, "edge.base", N_ ("m of base") },
-  { CW_LINE_EDGE_CORNER, "edge.outside-corner", N_ ("m of outside corners") },
-  { CW_LINE_BAND_LENGTH, "band.length", N_ ("m of bands") },
+  { CW_LINE_OPENING_AREA, "opening.area", N_ ("Area of openings") },
+  { CW_LINE_OPENING_HEAD, "opening.head", N_ ("Heads of openings") },
+  { CW_LINE_OPENING_SILL, "opening.sill", N_ ("Sills of openings") },
+  { CW_LINE_REVEAL_AREA, "reveal.area", N_ ("Area of reveals") },
+  { CW_LINE_EDGE_BASE, "edge.base", N_ ("Base") },
+  { CW_LINE_EDGE_EAVE, "edge.eave", N_ ("Eaves") },
+  { CW_LINE_EDGE_RAKE, "edge.rake", N_ ("Rakes") },
+  { CW_LINE_EDGE_CORNER, "edge.outside-corner", N_ ("Outside corners") },
+  { CW_LINE_BAND_LENGTH, "band.length", N_ ("Bands") },
+  { CW_LINE_BARRIER_AREA, "barrier.area", N_ ("Barrier") },
+  { CW_LINE_PANEL_CUT, "panel.cut", N_ ("Cut piece") },
   { CW_LINE_PANEL_ORDER, "panel.order", N_ ("Panel ordered") },
-  { CW_LINE_SEALANT_LENGTH, "sealant.length", N_ ("m of sealant joints") },
-  { CW_LINE_MASS_TOTAL, "mass.total", N_ ("kg delivered") },
+  { CW_LINE_SAW_LENGTH, "saw.length", N_ ("Straight saw cuts") },
+  { CW_LINE_SEALANT_LENGTH, "sealant.length", N_ ("Sealant joints") },
+  { CW_LINE_CONTROL_JOINT, "joint.control", N_ ("Control joints") },
+  { CW_LINE_MASS_TOTAL, "mass.total", N_ ("Mass delivered") },
   { CW_LINE_PALLET_COUNT, "pallet.count", N_ ("Pallet") },
   { CW_LINE_TRUCK_COUNT, "truck.count", N_ ("Truck") },
   { CW_LINE_LABOUR_HOURS, "labour.hours", N_ ("Person's hour") },
   { CW_LINE_LABOUR_DAYS, "labour.days", N_ ("Crew's day") },
+  { 0, NULL, NULL },
+};
+
+static const CwChoice line_units[] = {
+  { CW_UNITS_METRIC, "metric", N_ ("m, m², kg") },
+  { CW_UNITS_US, "us", N_ ("ft, ft², lb") },
   { 0, NULL, NULL },
 };
 
@@ -218,6 +232,10 @@ static const CwField own_line_fields[] = {
                       N_ ("For each"),
                       N_ ("What it is priced by: the project's figure of that "
                           "quantity.")),
+  CW_FIELD_CHOICE_IN (CwOwnLine, units, "units", CW_UNITS_METRIC, line_units,
+                      N_ ("Measured in"),
+                      N_ ("The units in which the quantity is priced, whatever "
+                          "those of the screen are.")),
   CW_FIELD_DECIMAL_IN (CwOwnLine, amount, "amount", CW_DECIMAL_ONE, 0,
                        CW_DECIMAL (1000000), N_ ("Amount"), "",
                        N_ ("How many for each; 1 until it is entered.")),

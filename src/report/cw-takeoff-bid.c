@@ -49,7 +49,11 @@ add_summary (const CwPapers *papers)
   add_sum (papers, table, _("Tax"), cost->tax);
   add_sum (papers, table, _("Rounding"), cost->rounding);
   add_sum (papers, table, _("Bid"), cost->bid);
-  add_sum (papers, table, _("For 1 m² of net wall"), cost->per_area);
+  if (papers->options->style.units == CW_UNITS_US)
+    add_sum (papers, table, _("For 1 ft² of net wall"),
+             cost->per_square_foot);
+  else
+    add_sum (papers, table, _("For 1 m² of net wall"), cost->per_area);
   cw_pages_add_table (papers->pages, table);
 }
 

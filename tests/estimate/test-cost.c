@@ -142,6 +142,98 @@ test_trucks (void)
   case_assert_near (case_amount (one, NULL, "truck.count"), 1, 1e-12);
 }
 
+/* A project with one own line, of 1 by @key at 1. */
+static CwProject *
+with_own_line (const CwProject *project, gint64 key, CwUnits units)
+{
+  CwNode *changed = cw_node_copy (&project->node);
+  g_autoptr (CwNode) line = cw_node_new (&cw_own_line_type);
+  g_autoptr (CwList) lines = NULL;
+
+  cw_node_put (line, "per", key);
+  cw_node_put (line, "units", units);
+  cw_node_put (line, "price", CW_DECIMAL_ONE);
+  lines = cw_list_new (&line, 1);
+  cw_node_set_list (changed, CW_PROJECT_OWN_LINES, lines);
+  cw_node_freeze (changed);
+  return (CwProject *) changed;
+}
+
+/* The last one, which is the own line. */
+static const CwCostLine *
+own_line_of (const CwTakeoff *takeoff)
+{
+  return takeoff->cost->lines->pdata[takeoff->cost->lines->len - 1];
+}
+
+/* How much of a US unit is in the quantity's own; exact by NIST SP 811,
+ * appendix B (from memory). */
+static double
+us_size (const char *unit)
+{
+  if (g_str_equal (unit, "m"))
+    return 0.3048;
+  if (g_str_equal (unit, "m²"))
+    return 0.09290304;
+  if (g_str_equal (unit, "kg"))
+    return 0.45359237;
+  return 1;
+}
+
+/* By each quantity that a line may be priced by, in both units: the
+ * project's figure of it. */
+static void
+test_own_lines (void)
+{
+  const CwField *field = &cw_own_line_type.fields[cw_node_type_field (
+      &cw_own_line_type, "per")];
+  g_autoptr (CwProject) bare = case_project (
+      "9x6 *2 corners window:1.2x1.4/0.1 door:1x2.1 band:2x0.1x0.02", PRICES);
+
+  for (const CwChoice *choice = field->choices; choice->name; choice++)
+    for (CwUnits units = CW_UNITS_US; units <= CW_UNITS_METRIC; units++)
+      {
+        g_autoptr (CwProject) project
+            = with_own_line (bare, choice->value, units);
+        g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+        const CwCostLine *line = own_line_of (takeoff);
+        const gboolean is_once = choice->value == CW_LINE_PROJECT;
+        const double measured
+            = is_once ? 1 : case_amount (takeoff, NULL, choice->name);
+        const double size
+            = is_once || units == CW_UNITS_METRIC
+                  ? 1
+                  : us_size (cw_quantity_type (choice->name)->unit);
+
+        g_test_message ("%s, %s", choice->name, line->unit);
+        case_assert_near (line->amount, measured / size, 1e-12);
+        g_assert_cmpint (
+            line->money, ==,
+            cw_money_of (cw_money_amount (measured / size), CW_DECIMAL_ONE,
+                         &takeoff->cost->currency));
+        if (size < 1)
+          g_assert_cmpstr (line->unit, !=,
+                           cw_quantity_type (choice->name)->unit);
+      }
+}
+
+/* 100 m² of wall are 1076.391042 ft². */
+static void
+test_unit_cost (void)
+{
+  g_autoptr (CwProject) project = cw_project_new_default (CW_UNITS_US);
+  g_autoptr (CwCost) cost = cw_cost_new (project);
+  CwBid bid = { 0 };
+
+  cw_cost_add (cost, &(CwCostLine) { .kind = CW_COST_MATERIAL,
+                                     .name = (char *) "a", .amount = 1,
+                                     .unit = "",
+                                     .price = CW_DECIMAL (12345) });
+  cw_cost_finish (cost, &bid, 100);
+  g_assert_cmpint (cost->per_area, ==, 1234500);        /* 123.45 */
+  g_assert_cmpint (cost->per_square_foot, ==, 114700);  /* 11.4688… */
+}
+
 /* @project with its buildup twice, the second with dearer and heavier
  * panels, and that one as an alternate. */
 static CwProject *
@@ -231,6 +323,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/estimate/cost/K-09", test_crew_output);
   g_test_add_func ("/estimate/cost/lines-add-up", test_lines_add_up);
   g_test_add_func ("/estimate/cost/parts", test_parts);
+  g_test_add_func ("/estimate/cost/own-lines", test_own_lines);
+  g_test_add_func ("/estimate/cost/unit-cost", test_unit_cost);
   g_test_add_func ("/estimate/cost/L-05", test_trucks);
   g_test_add_func ("/estimate/cost/alternate", test_alternate);
   g_test_add_func ("/estimate/cost/alternate-is-kept",

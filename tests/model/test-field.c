@@ -240,7 +240,7 @@ test_names (void)
                     "half" },
     { &cw_truck_type, "payload pallets" },
     { &cw_equipment_type, "name count by days price taxed" },
-    { &cw_own_line_type, "name kind per amount price taxed" },
+    { &cw_own_line_type, "name kind per units amount price taxed" },
     { &cw_alternate_type, "name buildup by" },
     { &cw_waiver_type, "check elevation item reason by date figures" },
   };
