@@ -277,6 +277,19 @@ mirrored_corners (const CwList *corners, CwLength sum)
   return cw_corners_to_list (by, n);
 }
 
+/* The line of an aligned one turns to the other side of its way. */
+static void
+mirror_dimension (CwNode *by, CwLength sum)
+{
+  const CwDimension *former = (const CwDimension *) by;
+  CwLength x = sum - former->x, to_x = sum - former->to_x;
+
+  if (former->way != CW_DIMENSION_LEVEL && former->offset != 0)
+    cw_node_put (by, "offset", -former->offset);
+  cw_node_put (by, "x", x);
+  cw_node_put (by, "to-x", to_x);
+}
+
 CwNode *
 cw_edit_mirrored (const CwProject *project, const CwNode *item, CwLength sum)
 {
@@ -292,6 +305,8 @@ cw_edit_mirrored (const CwProject *project, const CwNode *item, CwLength sum)
 
       cw_node_set_list (by, CW_UNCLAD_CORNERS, corners);
     }
+  else if (item->type == &cw_dimension_type)
+    mirror_dimension (by, sum);
   else
     {
       int x = cw_node_type_field (item->type, "x");

@@ -2,6 +2,7 @@
  *
  * Moving, filling and removing what lies on a wall.
  */
+#include "cw-dimension.h"
 #include "cw-edit.h"
 
 /* No field of a place goes beyond. */
@@ -18,12 +19,13 @@ moved_corners (const CwList *corners, CwLength dx, CwLength dy)
   return cw_list_new ((CwNode *const *) moved->pdata, moved->len);
 }
 
-/* Of a node with fields x and y. */
+/* Of a node with those fields. */
 static void
-shift_place (CwNode *node, CwLength dx, CwLength dy)
+shift_place (CwNode *node, const char *x_name, const char *y_name,
+             CwLength dx, CwLength dy)
 {
-  int x = cw_node_type_field (node->type, "x");
-  int y = cw_node_type_field (node->type, "y");
+  int x = cw_node_type_field (node->type, x_name);
+  int y = cw_node_type_field (node->type, y_name);
 
   g_assert (x >= 0 && y >= 0);
   cw_node_set (node, (guint) x, cw_node_get (node, (guint) x) + dx);
@@ -48,7 +50,9 @@ cw_edit_moved (const CwNode *item, CwLength dx, CwLength dy)
       cw_node_set_list (by, CW_UNCLAD_CORNERS, corners);
     }
   else
-    shift_place (by, dx, dy);
+    shift_place (by, "x", "y", dx, dy);
+  if (item->type == &cw_dimension_type)
+    shift_place (by, "to-x", "to-y", dx, dy);
   cw_node_freeze (by);
   return by;
 }
@@ -272,6 +276,13 @@ is_in_bounds (const CwNode *node)
   int y = cw_node_type_field (node->type, "y");
   const CwList *corners;
 
+  if (node->type == &cw_dimension_type)
+    {
+      CwBox box = cw_dimension_box ((const CwDimension *) node);
+
+      return cw_edit_point_is_sound (cw_point (box.left, box.bottom))
+             && cw_edit_point_is_sound (cw_point (box.right, box.top));
+    }
   if (x >= 0 && y >= 0)
     return cw_edit_point_is_sound (
         cw_point (cw_node_get (node, (guint) x), cw_node_get (node, (guint) y)));

@@ -66,6 +66,12 @@ CwNode *cw_edit_fill (const CwProject *project, const CwNode *item,
 CwNode *cw_edit_spring (const CwProject *project, const CwNode *arch,
                         CwLength level);
 
+/* A dimension with the first (0) or second (1) of its points at @to, or with
+ * its line through @at. (transfer full) */
+CwNode *cw_edit_dimension_end (const CwNode *dimension, guint end,
+                               CwPoint to);
+CwNode *cw_edit_dimension_line (const CwNode *dimension, CwPoint at);
+
 /* A CwScale of a sheet, both ways alike. */
 CwProject *cw_edit_set_scale (const CwProject *project, const CwSheet *sheet,
                               double mm_per_point);

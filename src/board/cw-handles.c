@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "cw-dimension.h"
 #include "cw-hit.h"
 
 /* What is left of a box when a side is pushed past the other. */
@@ -58,6 +59,18 @@ add_corners (GArray *handles, const CwList *corners)
     }
 }
 
+static void
+add_dimension (GArray *handles, const CwDimension *dimension)
+{
+  CwPoint line[2];
+
+  cw_dimension_line (dimension, line);
+  add (handles, dimension->x, dimension->y, CW_HANDLE_END, 0);
+  add (handles, dimension->to_x, dimension->to_y, CW_HANDLE_END, 1);
+  add (handles, line[0].x + (line[1].x - line[0].x) / 2,
+       line[0].y + (line[1].y - line[0].y) / 2, CW_HANDLE_LINE, 0);
+}
+
 static gboolean
 is_unclad (const CwWall *wall, const char *id)
 {
@@ -82,6 +95,8 @@ cw_handles (const CwWall *wall, const char *id)
         add_corners (handles,
                      ((CwOutline *) wall->elevation->outline)->corners);
     }
+  else if (cw_hit_dimension (wall, id))
+    add_dimension (handles, cw_hit_dimension (wall, id));
   else if (!is_unclad (wall, id) && cw_hit_bounds (wall, id, &box))
     {
       add_box (handles, &box);

@@ -2,7 +2,7 @@
  *
  * The handles of what is selected: eight about an item that has a size, two
  * more at the ends of an arch's springing line, one at each corner of an
- * outline.
+ * outline, and three on a dimension.
  */
 #pragma once
 
@@ -18,6 +18,8 @@ typedef enum
   CW_HANDLE_TOP = 1 << 3,
   CW_HANDLE_CORNER = 1 << 4,    /* of an outline */
   CW_HANDLE_SPRINGING = 1 << 5, /* of an arch; its crown stays */
+  CW_HANDLE_END = 1 << 6,       /* of a dimension: what is measured */
+  CW_HANDLE_LINE = 1 << 7,      /* of a dimension: how far its line stands off */
 } CwHandleKind;
 
 typedef struct

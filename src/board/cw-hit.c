@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "cw-dimension.h"
+
 static CwBox
 band_box (const CwBand *band)
 {
@@ -52,6 +54,17 @@ hits_unclad (const CwUnclad *unclad, CwPoint at)
   g_autoptr (CwRegion) shape = cw_unclad_shape (unclad);
 
   return shape && cw_region_contains (shape, at);
+}
+
+/* The thing on top of everything, and the thinnest. */
+static const CwNode *
+hit_dimensions (const CwWall *wall, CwPoint at, CwLength reach)
+{
+  for (guint i = wall->dimensions->len; i-- > 0;)
+    if (cw_dimension_distance (g_ptr_array_index (wall->dimensions, i), at)
+        <= (double) reach / 2)
+      return g_ptr_array_index (wall->dimensions, i);
+  return NULL;
 }
 
 static const CwNode *
@@ -103,7 +116,9 @@ cw_hit_at (const CwWall *wall, CwPoint at, CwLength reach)
 
   g_return_val_if_fail (wall != NULL, NULL);
 
-  hit = hit_stub_outs (wall, at, reach);
+  hit = hit_dimensions (wall, at, reach);
+  if (hit == NULL)
+    hit = hit_stub_outs (wall, at, reach);
   if (hit == NULL)
     hit = hit_openings (wall, at);
   if (hit == NULL)
@@ -176,11 +191,34 @@ cw_hit_shape (const CwWall *wall, const char *id)
   return item ? item_shape (item) : NULL;
 }
 
+const CwDimension *
+cw_hit_dimension (const CwWall *wall, const char *id)
+{
+  g_return_val_if_fail (wall != NULL && id != NULL, NULL);
+
+  for (guint i = 0; i < wall->dimensions->len; i++)
+    {
+      const CwDimension *dimension
+          = g_ptr_array_index (wall->dimensions, i);
+
+      if (strcmp (dimension->id, id) == 0)
+        return dimension;
+    }
+  return NULL;
+}
+
 gboolean
 cw_hit_bounds (const CwWall *wall, const char *id, CwBox *box)
 {
-  g_autoptr (CwRegion) shape = cw_hit_shape (wall, id);
+  g_autoptr (CwRegion) shape = NULL;
+  const CwDimension *dimension = cw_hit_dimension (wall, id);
 
+  if (dimension)
+    {
+      *box = cw_dimension_box (dimension);
+      return TRUE;
+    }
+  shape = cw_hit_shape (wall, id);
   if (shape == NULL || cw_region_is_empty (shape))
     return FALSE;
   *box = cw_region_box (shape);

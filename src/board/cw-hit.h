@@ -26,10 +26,13 @@ GPtrArray *cw_hit_within (const CwWall *wall, const CwBox *box);
  * when there is no such shape. */
 gboolean cw_hit_bounds (const CwWall *wall, const char *id, CwBox *box);
 
-/* Its exact shape; (transfer full) (nullable). */
+/* Its exact shape; (transfer full) (nullable): a dimension has none. */
 CwRegion *cw_hit_shape (const CwWall *wall, const char *id);
 
 /* The opening with that id, or NULL. */
 const CwWallOpening *cw_hit_opening (const CwWall *wall, const char *id);
+
+/* The dimension with that id, or NULL. */
+const CwDimension *cw_hit_dimension (const CwWall *wall, const char *id);
 
 G_END_DECLS

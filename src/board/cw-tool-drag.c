@@ -183,6 +183,23 @@ spring_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
   replace_by (drag, tool, item, by, _ ("Change rise"));
 }
 
+/* One of a dimension's points, or its line. */
+static void
+measure_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
+{
+  const CwNode *item = handled_item (drag);
+  CwPoint to = handle_to (drag, tool, pointer);
+  gboolean is_line = drag->handle.kind == CW_HANDLE_LINE;
+  g_autoptr (CwNode) by = NULL;
+
+  if (item == NULL || !cw_edit_point_is_sound (to))
+    return;
+  by = is_line ? cw_edit_dimension_line (item, to)
+               : cw_edit_dimension_end (item, drag->handle.corner, to);
+  replace_by (drag, tool, item, by,
+              is_line ? _ ("Move dimension line") : _ ("Move dimension"));
+}
+
 /* The other corners of the outline, to come into line with. */
 static CwPoint
 corner_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer,
@@ -245,6 +262,8 @@ cw_drag_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
     reshape_to (drag, tool, pointer);
   else if (drag->handle.kind == CW_HANDLE_SPRINGING)
     spring_to (drag, tool, pointer);
+  else if (drag->handle.kind & (CW_HANDLE_END | CW_HANDLE_LINE))
+    measure_to (drag, tool, pointer);
   else
     resize_to (drag, tool, pointer);
 }

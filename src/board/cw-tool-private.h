@@ -62,7 +62,7 @@ struct CwTool
 };
 
 extern const CwToolClass cw_tool_select_class, cw_tool_wall_class,
-    cw_tool_rectangle_class, cw_tool_stub_out_class,
+    cw_tool_rectangle_class, cw_tool_stub_out_class, cw_tool_dimension_class,
     cw_tool_two_points_class;
 
 /* The project, the shown elevation (NULL: none) and its wall, as they are

@@ -11,6 +11,7 @@
 
 #include <string.h>
 
+#include "cw-dimension.h"
 #include "cw-tool-drag.h"
 
 typedef enum
@@ -320,6 +321,16 @@ hint (CwTool *tool)
 }
 
 static void
+draw_selected_dimension (CwDisplayList *list, const CwDimension *dimension)
+{
+  CwPoint line[2];
+
+  cw_dimension_line (dimension, line);
+  cw_display_list_add_line (list, CW_STYLE_SELECTION, dimension->id, line[0],
+                            line[1]);
+}
+
+static void
 draw_selected (CwTool *tool, CwDisplayList *list)
 {
   const CwWall *wall = cw_tool_wall (tool);
@@ -327,8 +338,11 @@ draw_selected (CwTool *tool, CwDisplayList *list)
 
   for (; wall && *ids; ids++)
     {
+      const CwDimension *dimension = cw_hit_dimension (wall, *ids);
       g_autoptr (CwRegion) shape = cw_hit_shape (wall, *ids);
 
+      if (dimension)
+        draw_selected_dimension (list, dimension);
       if (shape)
         cw_display_list_add_region (list, CW_STYLE_SELECTION, *ids, shape);
     }
@@ -358,7 +372,8 @@ draw_size (SelectTool *self, CwDisplayList *list, double nm_per_pixel)
   g_autofree char *text = NULL;
   CwBox box;
 
-  if (!id || !wall || !cw_hit_bounds (wall, id, &box))
+  if (!id || !wall || cw_hit_dimension (wall, id)
+      || !cw_hit_bounds (wall, id, &box))
     return;
   text = dragged_text (self, wall, id, &box);
   cw_tool_draw_label (

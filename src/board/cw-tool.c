@@ -18,6 +18,8 @@ const CwToolInfo cw_tool_infos[CW_N_TOOLS] = {
                        "cw-unclad-symbolic" },
   [CW_TOOL_BAND] = { CW_TOOL_BAND, "band", N_ ("Band"), "b",
                      "cw-band-symbolic" },
+  [CW_TOOL_DIMENSION] = { CW_TOOL_DIMENSION, "dimension", N_ ("Dimension"),
+                          "m", "cw-dimension-symbolic" },
   [CW_TOOL_TAPE] = { CW_TOOL_TAPE, "tape", N_ ("Tape measure"), "t",
                      "cw-tape-symbolic" },
   [CW_TOOL_SCALE] = { CW_TOOL_SCALE, "scale", N_ ("Scale of the sheet"), "k",
@@ -33,6 +35,7 @@ static const CwToolClass *const classes[CW_N_TOOLS] = {
   [CW_TOOL_STUB_OUT] = &cw_tool_stub_out_class,
   [CW_TOOL_UNCLAD] = &cw_tool_rectangle_class,
   [CW_TOOL_BAND] = &cw_tool_rectangle_class,
+  [CW_TOOL_DIMENSION] = &cw_tool_dimension_class,
   [CW_TOOL_TAPE] = &cw_tool_two_points_class,
   [CW_TOOL_SCALE] = &cw_tool_two_points_class,
 };

@@ -136,6 +136,7 @@ static const struct
   { CW_LAYER_STUB_OUTS, draw_stub_outs },
   { CW_LAYER_WALL, draw_outline },
   { CW_LAYER_DIMENSIONS, cw_draw_dimensions },
+  { CW_LAYER_DIMENSIONS, cw_draw_drawn_dimensions },
   { CW_LAYER_LEVELS, cw_draw_levels },
 };
 

@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "cw-dimension.h"
 #include "cw-display-list.h"
 #include "cw-takeoff.h"
 
@@ -17,7 +18,7 @@ typedef enum
   CW_LAYER_STUDS = 1 << 3,
   CW_LAYER_PANELS = 1 << 4,       /* pieces and joints */
   CW_LAYER_NUMBERS = 1 << 5,
-  CW_LAYER_DIMENSIONS = 1 << 6,   /* chained outside the wall */
+  CW_LAYER_DIMENSIONS = 1 << 6,   /* chained outside the wall, and drawn ones */
   CW_LAYER_LEVELS = 1 << 7,
   CW_LAYER_CHECKS = 1 << 8,       /* signs of what is to be looked at; the board draws them */
   CW_LAYER_ALL = 0x1ff,           /* of an elevation as papers show it */
@@ -32,6 +33,10 @@ CwDisplayList *cw_elevation_drawing (const CwWallTakeoff *takeoff,
                                      CwLayers layers,
                                      const CwTextStyle *style,
                                      double mm_per_unit);
+
+/* One drawn dimension alone, added to @list. */
+void cw_draw_dimension (CwDisplayList *list, const CwDimension *dimension,
+                        const CwTextStyle *style, double mm_per_unit);
 
 /* Just what a quantity comes from, in CW_STYLE_LIT. */
 CwDisplayList *cw_elevation_drawing_lit (const CwWallTakeoff *takeoff,

@@ -24,6 +24,7 @@ void cw_draw_numbers (const CwLayerDrawing *drawing);
 void cw_draw_barrier (const CwLayerDrawing *drawing);
 void cw_draw_mesh (const CwLayerDrawing *drawing);
 void cw_draw_dimensions (const CwLayerDrawing *drawing);
+void cw_draw_drawn_dimensions (const CwLayerDrawing *drawing);
 void cw_draw_levels (const CwLayerDrawing *drawing);
 
 /* "3-2": course and piece. (transfer full) */

@@ -455,6 +455,19 @@ typedef struct
   CwLength x, y, width, height, projection;
 } CwBand;
 
+typedef enum { CW_DIMENSION_ALIGNED, CW_DIMENSION_LEVEL, CW_DIMENSION_UPRIGHT } CwDimensionWay;
+
+/* A dimension that somebody drew: it stands where it was put and follows
+ * nothing. See cw-dimension.h for what it measures. */
+typedef struct
+{
+  CwNode node;
+  char *id;
+  gint64 way;                           /* CwDimensionWay */
+  CwLength x, y, to_x, to_y;            /* the two points */
+  CwLength offset;                      /* of its line, see cw_dimension_line() */
+} CwDimension;
+
 typedef enum { CW_BARRIER_TO_INSTALL, CW_BARRIER_INSTALLED, CW_BARRIER_NONE } CwBarrierState;
 
 typedef struct
@@ -466,7 +479,7 @@ typedef struct
   char *sheet;                          /* "" when it lies on none */
   CwDecimal at_x, at_y;                 /* its origin on the page as turned: points from the top left, y down */
   CwNode *outline;                      /* CwOutline; NULL before it is drawn */
-  CwList *items;                        /* openings, stub-outs, unclad areas and bands in file order */
+  CwList *items;                        /* openings, stub-outs, unclad areas, bands and dimensions in file order */
 } CwElevation;
 
 typedef struct
@@ -492,7 +505,8 @@ extern const CwNodeType cw_project_type, cw_info_type, cw_measure_type,
     cw_joint_mortar_type, cw_barrier_type, cw_base_coat_type, cw_mesh_type,
     cw_finish_type, cw_sealant_type, cw_mark_type, cw_elevation_type,
     cw_outline_type, cw_corner_type, cw_window_type, cw_door_type,
-    cw_arch_type, cw_stub_out_type, cw_unclad_type, cw_band_type;
+    cw_arch_type, cw_stub_out_type, cw_unclad_type, cw_band_type,
+    cw_dimension_type;
 
 /* The places of children in the types that have any; see CwSlot. */
 enum
@@ -559,6 +573,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwOpening, cw_node_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwStubOut, cw_node_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwUnclad, cw_node_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwBand, cw_node_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CwDimension, cw_node_unref)
 
 static inline gboolean
 cw_node_is_opening (const CwNode *node)

@@ -116,7 +116,7 @@ static const CwNodeType *const outline_types[] = { &cw_outline_type, NULL };
 static const CwNodeType *const item_types[] = {
   &cw_window_type,   &cw_door_type,   &cw_arch_type,
   &cw_stub_out_type, &cw_unclad_type, &cw_band_type,
-  NULL,
+  &cw_dimension_type, NULL,
 };
 
 static const CwSlot elevation_slots[] = {

@@ -222,6 +222,7 @@ const CwNodeType *const cw_node_types[] = {
   &cw_stub_out_type,
   &cw_unclad_type,
   &cw_band_type,
+  &cw_dimension_type,
   &cw_waiver_type,
   &cw_labour_type,
   &cw_bead_type,

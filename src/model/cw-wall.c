@@ -30,6 +30,7 @@ wall_alloc (const CwProject *project, const CwElevation *elevation)
   wall->stub_outs = g_ptr_array_new ();
   wall->unclads = g_ptr_array_new ();
   wall->bands = g_ptr_array_new ();
+  wall->dimensions = g_ptr_array_new ();
   return wall;
 }
 
@@ -75,8 +76,10 @@ add_items (CwWall *wall, const CwProject *project, GPtrArray *unclad_shapes)
         g_ptr_array_add (wall->stub_outs, item);
       else if (item->type == &cw_unclad_type)
         add_unclad (wall, (const CwUnclad *) item, unclad_shapes);
-      else
+      else if (item->type == &cw_band_type)
         g_ptr_array_add (wall->bands, item);
+      else
+        g_ptr_array_add (wall->dimensions, item);
     }
 }
 
@@ -191,6 +194,7 @@ cw_wall_with_buildup (const CwWall *wall, const CwBuildup *buildup)
   g_ptr_array_ref (other->stub_outs);
   g_ptr_array_ref (other->unclads);
   g_ptr_array_ref (other->bands);
+  g_ptr_array_ref (other->dimensions);
   cw_region_ref (other->opened);
   cw_region_ref (other->unclad);
   cw_region_ref (other->net);
@@ -204,6 +208,7 @@ wall_free (CwWall *wall)
   g_ptr_array_unref (wall->stub_outs);
   g_ptr_array_unref (wall->unclads);
   g_ptr_array_unref (wall->bands);
+  g_ptr_array_unref (wall->dimensions);
   g_clear_pointer (&wall->outline, cw_region_unref);
   cw_region_unref (wall->opened);
   cw_region_unref (wall->unclad);

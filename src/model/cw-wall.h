@@ -32,6 +32,7 @@ typedef struct
   GPtrArray *stub_outs;       /* const CwStubOut * */
   GPtrArray *unclads;         /* const CwUnclad *, valid ones */
   GPtrArray *bands;           /* const CwBand * */
+  GPtrArray *dimensions;      /* const CwDimension * */
   CwRegion *opened;           /* openings joined, cut to the outline; tagged as `net` */
   CwRegion *unclad;           /* unclad areas joined, cut to the outline, less openings */
   CwRegion *net;              /* outline less openings less unclad areas; sides keep their tags, see below */

@@ -232,6 +232,7 @@ test_names (void)
     { &cw_stub_out_type, "id trade shape x y width height clearance" },
     { &cw_unclad_type, "id name" },
     { &cw_band_type, "id name x y width height projection" },
+    { &cw_dimension_type, "id way x y to-x to-y offset" },
     { &cw_labour_type, "crew day wage barrier sawing panels joints base-coat "
                        "finish sealant beads" },
     { &cw_bead_type, "kind name length waste price" },
