@@ -2,12 +2,9 @@
 #include "cw-painter.h"
 
 #include <math.h>
-#include <pango/pangocairo.h>
-#include <string.h>
 
-#include "cw-display-items.h"
 #include "cw-hatch.h"
-#include "cw-palette.h"
+#include "cw-painter-private.h"
 
 /* Along a level line: on paper at most, and on the wall, so that a hatch grows
  * finer with the panels it stands on; under the least it is a flat tone. */
@@ -17,32 +14,10 @@
 /* How much of the line's colour a hatch line has, and a flat tone. */
 #define HATCH_STRENGTH 0.6
 #define FLAT_STRENGTH 0.15
-#define LEAST_TEXT 5.0
-#define PATCH_MARGIN 2.0
 
-typedef struct
-{
-  cairo_t *cr;
-  const CwDisplayList *list;
-  const CwPaint *paint;
-  CwExtent clip;            /* in mm of wall */
-  PangoLayout *layout;      /* made when the first text is painted */
-} Painting;
-
-static inline double
-to_x (const Painting *painting, double mm)
-{
-  return painting->paint->x + painting->paint->scale * mm;
-}
-
-static inline double
-to_y (const Painting *painting, double mm)
-{
-  return painting->paint->y - painting->paint->scale * mm;
-}
 
 static gboolean
-is_wanted (const Painting *painting, const CwDisplayItem *item)
+is_wanted (const CwPainting *painting, const CwDisplayItem *item)
 {
   const CwExtent *clip = &painting->clip, *extent = &item->extent;
   if (extent->left > clip->right || extent->right < clip->left
@@ -58,17 +33,17 @@ is_wanted (const Painting *painting, const CwDisplayItem *item)
 #define LEAST_RADIUS 1e-6
 
 static void
-trace_flat_arc (const Painting *painting, const double *arc)
+trace_flat_arc (const CwPainting *painting, const double *arc)
 {
   cairo_line_to (painting->cr,
-                 to_x (painting, arc[0] + arc[2] * cos (arc[5])),
-                 to_y (painting, arc[1] + arc[3] * sin (arc[5])));
+                 cw_painting_x (painting, arc[0] + arc[2] * cos (arc[5])),
+                 cw_painting_y (painting, arc[1] + arc[3] * sin (arc[5])));
 }
 
 /* Cairo has circles alone: the ellipse is one in a stretched space, which is
  * mirrored too, as y runs down there. */
 static void
-trace_arc (const Painting *painting, const double *arc)
+trace_arc (const CwPainting *painting, const double *arc)
 {
   cairo_t *cr = painting->cr;
   double across = painting->paint->scale * arc[2];
@@ -79,7 +54,7 @@ trace_arc (const Painting *painting, const double *arc)
       return;
     }
   cairo_save (cr);
-  cairo_translate (cr, to_x (painting, arc[0]), to_y (painting, arc[1]));
+  cairo_translate (cr, cw_painting_x (painting, arc[0]), cw_painting_y (painting, arc[1]));
   cairo_scale (cr, across, -along);
   if (arc[5] >= arc[4])
     cairo_arc (cr, 0, 0, 1, arc[4], arc[5]);
@@ -89,7 +64,7 @@ trace_arc (const Painting *painting, const double *arc)
 }
 
 static void
-trace_op (const Painting *painting, guint8 op, const double *numbers)
+trace_op (const CwPainting *painting, guint8 op, const double *numbers)
 {
   cairo_t *cr = painting->cr;
   if (op == CW_OP_CLOSE)
@@ -97,15 +72,15 @@ trace_op (const Painting *painting, guint8 op, const double *numbers)
   else if (op == CW_OP_ARC)
     trace_arc (painting, numbers);
   else if (op == CW_OP_MOVE)
-    cairo_move_to (cr, to_x (painting, numbers[0]),
-                   to_y (painting, numbers[1]));
+    cairo_move_to (cr, cw_painting_x (painting, numbers[0]),
+                   cw_painting_y (painting, numbers[1]));
   else
-    cairo_line_to (cr, to_x (painting, numbers[0]),
-                   to_y (painting, numbers[1]));
+    cairo_line_to (cr, cw_painting_x (painting, numbers[0]),
+                   cw_painting_y (painting, numbers[1]));
 }
 
 static void
-trace_item (const Painting *painting, const CwDisplayItem *item)
+trace_item (const CwPainting *painting, const CwDisplayItem *item)
 {
   const double *numbers = cw_display_list_numbers (painting->list, item);
   for (guint i = 0; i < item->n_ops; i++)
@@ -116,15 +91,8 @@ trace_item (const Painting *painting, const CwDisplayItem *item)
     }
 }
 
-static void
-set_colour (cairo_t *cr, const CwColour *colour)
-{
-  cairo_set_source_rgba (cr, colour->red, colour->green, colour->blue,
-                         colour->alpha);
-}
-
 static double
-hatch_spacing (const Painting *painting)
+hatch_spacing (const CwPainting *painting)
 {
   return MIN (HATCH_SPACING, HATCH_SPACING_MM * painting->paint->scale);
 }
@@ -134,13 +102,13 @@ set_colour_share (cairo_t *cr, const CwColour *colour, double share)
 {
   const CwColour thin = { colour->red, colour->green, colour->blue,
                           colour->alpha * share };
-  set_colour (cr, &thin);
+  cw_painting_set_colour (cr, &thin);
 }
 
 /* Lines of 45°, tied to the wall's origin so that a hatch stays in place when
  * the view is moved. */
 static void
-trace_hatch (const Painting *painting, const CwStyleValues *style,
+trace_hatch (const CwPainting *painting, const CwStyleValues *style,
              const cairo_path_t *shape, double slope)
 {
   const CwHatchLines lines = {
@@ -154,7 +122,7 @@ trace_hatch (const Painting *painting, const CwStyleValues *style,
 }
 
 static void
-draw_hatch_lines (const Painting *painting, const CwStyleValues *style,
+draw_hatch_lines (const CwPainting *painting, const CwStyleValues *style,
                   const cairo_path_t *shape)
 {
   cairo_t *cr = painting->cr;
@@ -169,7 +137,7 @@ draw_hatch_lines (const Painting *painting, const CwStyleValues *style,
 }
 
 static void
-hatch (const Painting *painting, const CwStyleValues *style)
+hatch (const CwPainting *painting, const CwStyleValues *style)
 {
   cairo_t *cr = painting->cr;
   if (hatch_spacing (painting) < HATCH_LEAST)
@@ -195,19 +163,19 @@ stroke (cairo_t *cr, const CwStyleValues *style)
     n++;
   cairo_set_dash (cr, style->dash, (int) n, 0);
   cairo_set_line_width (cr, style->width);
-  set_colour (cr, &style->line);
+  cw_painting_set_colour (cr, &style->line);
   cairo_stroke_preserve (cr);
 }
 
 /* Everything traced so far, in one go: a path an item costs twice as much. */
 static void
-ink_path (const Painting *painting, const CwStyleValues *style,
+ink_path (const CwPainting *painting, const CwStyleValues *style,
           gboolean is_closed)
 {
   cairo_t *cr = painting->cr;
   if (is_closed && style->fill.alpha > 0)
     {
-      set_colour (cr, &style->fill);
+      cw_painting_set_colour (cr, &style->fill);
       cairo_fill_preserve (cr);
     }
   if (is_closed && style->hatch != CW_HATCH_NONE)
@@ -218,125 +186,7 @@ ink_path (const Painting *painting, const CwStyleValues *style,
 }
 
 static void
-set_font (const Painting *painting, const CwStyleValues *style, double size)
-{
-  PangoFontDescription *font = pango_font_description_new ();
-  pango_font_description_set_family (font, "Sans");
-  pango_font_description_set_weight (font, style->bold
-                                               ? PANGO_WEIGHT_BOLD
-                                               : PANGO_WEIGHT_NORMAL);
-  pango_font_description_set_absolute_size (font, size * PANGO_SCALE);
-  pango_layout_set_font_description (painting->layout, font);
-  pango_font_description_free (font);
-}
-
-static double
-least_text (const Painting *painting)
-{
-  return painting->paint->least_text > 0 ? painting->paint->least_text
-                                         : LEAST_TEXT;
-}
-
-/* The size at which the words fit their room; 0 when they cannot be read. */
-static double
-fitting_size (const Painting *painting, const CwDisplayText *text,
-              const CwStyleValues *style, double size)
-{
-  int width, height;
-  const double least = least_text (painting);
-  if (text->room_width <= 0)
-    return size >= least ? size : 0;
-  set_font (painting, style, size);
-  pango_layout_get_pixel_size (painting->layout, &width, &height);
-  const double across
-      = text->room_width * painting->paint->scale / MAX (width, 1);
-  const double up
-      = text->room_height * painting->paint->scale / MAX (height, 1);
-  const double fitting = size * MIN (1, MIN (across, up));
-  return fitting >= least ? fitting : 0;
-}
-
-/* Whether texts of that style stand beside the wall and not on its shapes. */
-static gboolean
-stands_beside (CwStyle style)
-{
-  return style == CW_STYLE_DIMENSION_TEXT || style == CW_STYLE_LEVEL_TEXT;
-}
-
-static void
-show_patch (const Painting *painting, double x, double y, double width,
-            double height)
-{
-  const CwColour paper
-      = cw_tone (painting->paint->palette, CW_TONE_PAPER);
-  cairo_t *cr = painting->cr;
-  cairo_set_source_rgba (cr, paper.red, paper.green, paper.blue, 0.85);
-  cairo_rectangle (cr, x - PATCH_MARGIN, y, width + 2 * PATCH_MARGIN, height);
-  cairo_fill (cr);
-}
-
-static void
-show_text (const Painting *painting, const CwDisplayText *text,
-           const CwStyleValues *style, gboolean patch)
-{
-  static const double shares[] = { -0.5, 0, -1 };
-  int across, along;
-  cairo_t *cr = painting->cr;
-  pango_layout_get_size (painting->layout, &across, &along);
-  const double width = (double) across / PANGO_SCALE;
-  const double height = (double) along / PANGO_SCALE;
-  const double x = shares[text->anchor] * width, y = -0.5 * height;
-  cairo_save (cr);
-  cairo_translate (cr, to_x (painting, text->x), to_y (painting, text->y));
-  cairo_rotate (cr, -text->angle);
-  if (patch)
-    show_patch (painting, x, y, width, height);
-  set_colour (cr, &style->line);
-  cairo_move_to (cr, x, y);
-  pango_cairo_show_layout (cr, painting->layout);
-  cairo_restore (cr);
-  cairo_new_path (cr);
-}
-
-/* A page has no pixels to round letters to. */
-static PangoLayout *
-new_layout (cairo_t *cr)
-{
-  PangoLayout *layout = pango_cairo_create_layout (cr);
-  if (cairo_surface_get_type (cairo_get_target (cr))
-      == CAIRO_SURFACE_TYPE_PDF)
-    pango_context_set_round_glyph_positions (
-        pango_layout_get_context (layout), FALSE);
-  return layout;
-}
-
-static void
-paint_text (Painting *painting, const CwDisplayItem *item,
-            const CwStyleValues *style)
-{
-  const CwDisplayText *text = cw_display_list_text (painting->list, item);
-  const double scale
-      = painting->paint->text_scale > 0 ? painting->paint->text_scale : 1;
-  /* A room that is too small even for a letter needs no measuring. */
-  if (text->room_width > 0
-      && text->room_height * painting->paint->scale < least_text (painting))
-    return;
-  if (!painting->layout)
-    painting->layout = new_layout (painting->cr);
-  pango_layout_set_text (
-      painting->layout, cw_display_list_string (painting->list, text->text),
-      -1);
-  const double size
-      = fitting_size (painting, text, style, style->text * scale);
-  if (size <= 0)
-    return;
-  set_font (painting, style, size);
-  show_text (painting, text, style,
-             painting->paint->patches && stands_beside (item->style));
-}
-
-static void
-find_clip (Painting *painting)
+find_clip (CwPainting *painting)
 {
   double left, top, right, bottom;
   const CwPaint *paint = painting->paint;
@@ -353,7 +203,7 @@ find_clip (Painting *painting)
 /* Traces the run of wanted paths of one style from @first on; returns where
  * the run ends. */
 static gsize
-paint_run (const Painting *painting, gsize first, const CwStyleValues *style)
+paint_run (const CwPainting *painting, gsize first, const CwStyleValues *style)
 {
   const CwDisplayItem *start = cw_display_list_item (painting->list, first);
   gsize i = first;
@@ -375,7 +225,7 @@ cw_paint (cairo_t *cr, const CwDisplayList *list, const CwPaint *paint)
 {
   g_return_if_fail (paint->scale > 0);
 
-  Painting painting = { .cr = cr, .list = list, .paint = paint };
+  CwPainting painting = { .cr = cr, .list = list, .paint = paint };
   cairo_save (cr);
   cairo_new_path (cr);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_MITER);
@@ -390,10 +240,10 @@ cw_paint (cairo_t *cr, const CwDisplayList *list, const CwPaint *paint)
       else
         {
           if (is_wanted (&painting, item))
-            paint_text (&painting, item, style);
+            cw_painting_text (&painting, item, style);
           i++;
         }
     }
   cairo_restore (cr);
-  g_clear_object (&painting.layout);
+  cw_painting_clear_texts (&painting);
 }
