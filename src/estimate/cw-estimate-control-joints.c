@@ -84,6 +84,31 @@ add_span (GArray *lines, CwAxis axis, CwLength at, CwLength low, CwLength high)
   g_array_append_val (lines, line);
 }
 
+/* Where there is wall on both sides of the line: along a jamb, a head or a
+ * sill there is nothing to part. */
+static void
+add_line (GArray *lines, const CwRegion *net, CwAxis axis, CwLength at)
+{
+  g_autoptr (GArray) before = cw_region_spans (net, axis, at - 1);
+  g_autoptr (GArray) after = cw_region_spans (net, axis, at + 1);
+  guint i = 0, j = 0;
+
+  while (i + 1 < before->len && j + 1 < after->len)
+    {
+      const CwLength *one = &g_array_index (before, CwLength, i);
+      const CwLength *other = &g_array_index (after, CwLength, j);
+      const CwLength low = MAX (one[0], other[0]);
+      const CwLength high = MIN (one[1], other[1]);
+
+      if (low < high)
+        add_span (lines, axis, at, low, high);
+      if (one[1] < other[1])
+        i += 2;
+      else
+        j += 2;
+    }
+}
+
 /* On the net area, n − 1 lines that part the box equally. */
 static void
 add_lines (GArray *lines, const CwRegion *net, CwAxis axis, CwLength low,
@@ -92,11 +117,8 @@ add_lines (GArray *lines, const CwRegion *net, CwAxis axis, CwLength low,
   for (double i = 1; i < n; i++)
     {
       CwLength at = low + (CwLength) llround ((double) (high - low) * i / n);
-      g_autoptr (GArray) spans = cw_region_spans (net, axis, at);
 
-      for (guint j = 0; j + 1 < spans->len; j += 2)
-        add_span (lines, axis, at, g_array_index (spans, CwLength, j),
-                  g_array_index (spans, CwLength, j + 1));
+      add_line (lines, net, axis, at);
     }
 }
 

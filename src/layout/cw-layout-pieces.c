@@ -5,6 +5,9 @@
 #include "cw-layout.h"
 #include "cw-studs.h"
 
+/* The tip of a piece that tapers off on a stud holds no fastener. */
+#define LEAST_HELD CW_MM (1)
+
 guint
 cw_layout_count (const CwLayout *layout, CwPieceKind kind)
 {
@@ -90,9 +93,12 @@ fasteners_at (const CwPiece *piece, CwLength x, const CwFastener *fastener,
   g_autoptr (GArray) spans = spans_at_stud (piece, inside);
   guint n = 0;
   for (guint i = 0; i + 1 < spans->len; i += 2)
-    n += fasteners_between (g_array_index (spans, CwLength, i),
-                            g_array_index (spans, CwLength, i + 1), inside,
-                            fastener, points);
+    {
+      const CwLength low = g_array_index (spans, CwLength, i);
+      const CwLength high = g_array_index (spans, CwLength, i + 1);
+      if (high - low >= LEAST_HELD)
+        n += fasteners_between (low, high, inside, fastener, points);
+    }
   return n;
 }
 

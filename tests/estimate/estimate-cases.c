@@ -320,7 +320,7 @@ static gboolean
 is_of_project (const char *setting)
 {
   static const char *const elements[]
-      = { "measure.", "limits.", "lifting.", "wind." };
+      = { "measure.", "limits.", "lifting.", "wind.", "bid.", "truck." };
 
   for (guint i = 0; i < G_N_ELEMENTS (elements); i++)
     if (g_str_has_prefix (setting, elements[i]))

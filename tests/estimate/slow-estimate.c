@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "slow-estimate.h"
 
-#include <geos_c.h>
 #include <math.h>
 
 /* Straight pieces that stand for a head's curve. */
@@ -17,8 +16,10 @@ typedef struct
 typedef struct
 {
   CwOpeningSide kind;         /* 0: a door's sill */
+  gboolean is_below;          /* under the opening, a door's too */
   GEOSGeometry *line;
   const GEOSPreparedGeometry *prepared;
+  double meets;               /* m of it that meet cladding */
 } SideLine;
 
 typedef struct
@@ -118,7 +119,7 @@ add_opening_sides (Polygons *polygons, const CwOpening *opening,
   for (guint i = 0; i < 4; i++)
     {
       g_autoptr (GArray) line = spots_new ();
-      SideLine side = { kinds[i] };
+      SideLine side = { kinds[i], i == 0 };
 
       if (i == 0)
         add_spot (line, left, bottom), add_spot (line, right, bottom);
@@ -264,21 +265,27 @@ estimate_areas (SlowEstimate *estimate, const Polygons *polygons)
   GEOSGeom_destroy (clad);
 }
 
-/* Which sides the middle of a piece lies on, as a mask of 1 << kind. */
+/* Which sides the middle of a piece of that length lies on, as a mask of
+ * 1 << kind. */
 static guint
-kinds_at (const Polygons *polygons, double x, double y)
+kinds_at (const Polygons *polygons, double x, double y, double length,
+          gboolean *shared)
 {
   GEOSGeometry *point = GEOSGeom_createPointFromXY (x, y);
-  guint kinds = 0;
+  guint kinds = 0, n = 0;
 
   for (guint i = 0; i < polygons->sides->len; i++)
     {
-      const SideLine *side = &g_array_index (polygons->sides, SideLine, i);
+      SideLine *side = &g_array_index (polygons->sides, SideLine, i);
 
-      if (GEOSPreparedDistanceWithin (side->prepared, point, NEAR) == 1)
-        kinds |= 1u << side->kind;
+      if (GEOSPreparedDistanceWithin (side->prepared, point, NEAR) != 1)
+        continue;
+      kinds |= 1u << side->kind;
+      n++;
+      side->meets += length;
     }
   GEOSGeom_destroy (point);
+  *shared = *shared || n > 1;
   return kinds;
 }
 
@@ -306,12 +313,15 @@ measure_line (SlowEstimate *estimate, const Polygons *polygons,
   for (unsigned int i = 0; i + 1 < n; i++)
     {
       Spot a, b;
+      double length;
 
       GEOSCoordSeq_getXY (sequence, i, &a.x, &a.y);
       GEOSCoordSeq_getXY (sequence, i + 1, &b.x, &b.y);
+      length = hypot (b.x - a.x, b.y - a.y);
       add_length (estimate,
-                  kinds_at (polygons, (a.x + b.x) / 2, (a.y + b.y) / 2),
-                  hypot (b.x - a.x, b.y - a.y));
+                  kinds_at (polygons, (a.x + b.x) / 2, (a.y + b.y) / 2,
+                            length, &estimate->shared),
+                  length);
     }
 }
 
@@ -335,6 +345,28 @@ estimate_sides (SlowEstimate *estimate, const Polygons *polygons)
   GEOSGeom_destroy (edge);
   GEOSGeom_destroy (inside);
   GEOSGeom_destroy (lines);
+}
+
+/* Two over an opening whose head or a jamb meets cladding, two under it. */
+static void
+count_corners (SlowEstimate *estimate, const Polygons *polygons)
+{
+  for (guint i = 0; i < polygons->sides->len; i += 4)
+    {
+      gboolean above = FALSE, below = FALSE;
+
+      for (guint k = i; k < i + 4; k++)
+        {
+          const SideLine *side
+              = &g_array_index (polygons->sides, SideLine, k);
+
+          if (side->meets > NEAR && side->is_below)
+            below = TRUE;
+          else if (side->meets > NEAR)
+            above = TRUE;
+        }
+      estimate->n_corners += 2 * above + 2 * below;
+    }
 }
 
 static void
@@ -361,7 +393,28 @@ slow_estimate (const CwElevation *elevation, double limit)
 
   estimate_areas (&estimate, &polygons);
   estimate_sides (&estimate, &polygons);
+  count_corners (&estimate, &polygons);
   estimate_edges (&estimate, elevation);
   polygons_clear (&polygons);
   return estimate;
+}
+
+GEOSGeometry *
+slow_net (const CwElevation *elevation)
+{
+  Polygons polygons = polygons_of (elevation, 0);
+  GEOSGeometry *clad
+      = GEOSDifference (polygons.outline, polygons.unclad);
+  GEOSGeometry *net = GEOSDifference (clad, polygons.openings);
+
+  GEOSGeom_destroy (clad);
+  polygons_clear (&polygons);
+  return net;
+}
+
+GEOSGeometry *
+slow_outline (const CwElevation *elevation)
+{
+  return polygon_of_corners (
+      ((const CwOutline *) elevation->outline)->corners);
 }

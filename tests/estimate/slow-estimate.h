@@ -6,6 +6,8 @@
  */
 #pragma once
 
+#include <geos_c.h>
+
 #include "cw-project.h"
 
 G_BEGIN_DECLS
@@ -16,11 +18,17 @@ typedef struct
   double through, half;                   /* m², measured */
   double head, jamb, sill;                /* m */
   double edges[CW_N_EDGES];               /* m */
+  guint n_corners;                        /* of openings, that meet cladding */
+  gboolean shared;                        /* sides of two openings lie on one another */
   gboolean doubtful;                      /* sides of two kinds lie on one another */
 } SlowEstimate;
 
 /* Of an elevation whose outline has straight sides and whose heads are no
  * three-centred ones, openings of at most @limit m² measured through. */
 SlowEstimate slow_estimate (const CwElevation *elevation, double limit);
+
+/* What is clad, and all that is drawn. (transfer full) */
+GEOSGeometry *slow_net (const CwElevation *elevation);
+GEOSGeometry *slow_outline (const CwElevation *elevation);
 
 G_END_DECLS

@@ -6,100 +6,12 @@
 #include <geos_c.h>
 
 #include "estimate-cases.h"
+#include "random-elevation.h"
 #include "slow-estimate.h"
 
-/* Few places, so that sides lie on one another now and then. */
-#define GRID CW_MM (250)
 #define LIMIT 2.5
-#define REVEAL CW_MM (90)
 /* What is lost by flattening a head into 1200 pieces is 3e-6 of its length. */
 #define TOLERANCE 5e-6
-
-static CwLength
-random_length (GRand *random, int from, int to)
-{
-  return GRID * g_rand_int_range (random, from, to + 1);
-}
-
-static void
-put_random_head (GRand *random, CwNode *arch, CwLength width)
-{
-  CwArchHead head = g_rand_int_range (random, CW_ARCH_SEMICIRCULAR,
-                                      CW_ARCH_POINTED + 1);
-  CwLength rise = width / 2;
-
-  if (head == CW_ARCH_SEGMENTAL)
-    rise = width / g_rand_int_range (random, 2, 8);
-  if (head == CW_ARCH_POINTED)
-    rise += random_length (random, 0, 3);
-  if (head == CW_ARCH_SEMI_ELLIPTICAL)
-    rise = random_length (random, 1, 4);
-  cw_node_put (arch, "head", head);
-  cw_node_put (arch, "rise", rise);
-}
-
-static CwNode *
-random_opening (GRand *random, guint index, CwLength width, CwLength height)
-{
-  static const CwNodeType *const types[]
-      = { &cw_window_type, &cw_door_type, &cw_arch_type };
-  const CwNodeType *type = types[g_rand_int_range (random, 0, 3)];
-  CwNode *opening = cw_node_new (type);
-  CwLength across = random_length (random, 2, 8);
-  g_autofree char *id = g_strdup_printf ("o%u", index);
-
-  cw_node_put_text (opening, "id", id);
-  cw_node_put (opening, "x", random_length (random, -1, width / GRID));
-  cw_node_put (opening, "y", type == &cw_door_type
-                                 ? 0
-                                 : random_length (random, 0, height / GRID));
-  cw_node_put (opening, "width", across);
-  cw_node_put (opening, "height", random_length (random, 2, 8));
-  cw_node_put (opening, "reveal", REVEAL);
-  if (type == &cw_arch_type)
-    put_random_head (random, opening, across);
-  return opening;
-}
-
-static CwNode *
-random_unclad (GRand *random, CwLength width)
-{
-  CwLength right = random_length (random, 1, width / GRID);
-  CwLength top = random_length (random, 1, 5);
-  const CwCorner corners[]
-      = { { { 0, 0 } }, { { right, 0 } }, { { right, top } }, { { 0, top } } };
-  g_autoptr (CwList) list
-      = cw_corners_to_list (corners, G_N_ELEMENTS (corners));
-  CwNode *unclad = cw_node_new (&cw_unclad_type);
-
-  cw_node_put_text (unclad, "id", "u1");
-  cw_node_set_list (unclad, CW_UNCLAD_CORNERS, list);
-  return unclad;
-}
-
-static CwNode *
-random_elevation (GRand *random)
-{
-  CwLength width = random_length (random, 12, 60);
-  CwLength left = random_length (random, 10, 24);
-  CwLength right = random_length (random, 10, 24);
-  CwLength apex = MAX (left, right) + random_length (random, 1, 12);
-  const CwCorner corners[]
-      = { { { 0, 0 }, 0, CW_EDGE_BASE },
-          { { width, 0 }, 0, CW_EDGE_OUTSIDE_CORNER },
-          { { width, right }, 0, CW_EDGE_RAKE },
-          { { width / 3, apex }, 0, CW_EDGE_EAVE },
-          { { 0, left }, 0, CW_EDGE_ABUTMENT } };
-  g_autoptr (GPtrArray) items
-      = g_ptr_array_new_with_free_func (cw_node_unref);
-  guint n = g_rand_int_range (random, 0, 8);
-
-  for (guint i = 0; i < n; i++)
-    g_ptr_array_add (items, random_opening (random, i, width, left));
-  if (g_rand_boolean (random))
-    g_ptr_array_add (items, random_unclad (random, width));
-  return case_elevation_of ("e1", corners, G_N_ELEMENTS (corners), items);
-}
 
 static CwTakeoff *
 takeoff_of (CwNode *elevation, const char *rule)
@@ -164,7 +76,7 @@ test_random_walls (void)
 
   for (guint i = 0; i < n; i++)
     {
-      g_autoptr (CwNode) elevation = random_elevation (random);
+      g_autoptr (CwNode) elevation = random_elevation (random, "e1", FALSE);
       g_autoptr (CwTakeoff) net = takeoff_of (elevation, "net");
       SlowEstimate slow
           = slow_estimate ((const CwElevation *) elevation, LIMIT);
