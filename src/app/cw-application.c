@@ -7,6 +7,7 @@
 #include "cw-job.h"
 #include "cw-look.h"
 #include "cw-recent.h"
+#include "cw-settings.h"
 #include "cw-window.h"
 
 struct _CwApplication
@@ -159,8 +160,30 @@ open_recent (GSimpleAction *action, GVariant *parameter, gpointer data)
 static void
 change_look (GSimpleAction *action, GVariant *state, gpointer data)
 {
-  cw_look_choose (cw_look_from_name (g_variant_get_string (state, NULL)));
+  const char *look = g_variant_get_string (state, NULL);
+  cw_look_choose (cw_look_from_name (look));
+  cw_settings_set_text ("look", look);
   g_simple_action_set_state (action, state);
+}
+
+static void
+change_search (GSimpleAction *action, GVariant *state, gpointer data)
+{
+  cw_settings_set_flag ("search", g_variant_get_boolean (state));
+  g_simple_action_set_state (action, state);
+}
+
+/* As it was left. */
+static void
+take_settings (CwApplication *application)
+{
+  g_autofree char *look = cw_settings_get_text ("look", "system");
+  gboolean search = cw_settings_get_flag ("search", TRUE);
+  g_action_group_change_action_state (G_ACTION_GROUP (application), "search",
+                                      g_variant_new_boolean (search));
+  if (cw_look_from_name (look) != CW_LOOK_SYSTEM)
+    g_action_group_change_action_state (G_ACTION_GROUP (application), "look",
+                                        g_variant_new_string (look));
 }
 
 static void
@@ -191,7 +214,7 @@ static const GActionEntry actions[] = {
   { "new", new_window, NULL, NULL, NULL },
   { "open-recent", open_recent, "s", NULL, NULL },
   { "look", NULL, "s", "'system'", change_look },
-  { "search", NULL, NULL, "true", NULL },
+  { "search", NULL, NULL, "true", change_search },
   { "about", show_about, NULL, NULL, NULL },
   { "quit", quit, NULL, NULL, NULL },
 };
@@ -217,6 +240,16 @@ static const struct
   { "win.prices", { "<Control><Shift>b" } },
   { "win.best-setting-out", { "<Control>t" } },
   { "win.fit", { "<Control>0" } },
+  { "win.show-sheet", { "<Control>1" } },
+  { "win.show-panels", { "<Control>2" } },
+  { "win.show-numbers", { "<Control>3" } },
+  { "win.show-studs", { "<Control>4" } },
+  { "win.show-barrier", { "<Control>5" } },
+  { "win.show-mesh", { "<Control>6" } },
+  { "win.show-dimensions", { "<Control>7" } },
+  { "win.show-levels", { "<Control>8" } },
+  { "win.show-checks", { "<Control>9" } },
+  { "win.as-printed", { "F7" } },
   { "win.closer", { "<Control>plus", "<Control>equal" } },
   { "win.farther", { "<Control>minus" } },
   { "win.show-help-overlay", { "<Control>question" } },
@@ -231,6 +264,7 @@ cw_application_startup (GApplication *application)
   cw_look_start ();
   g_action_map_add_action_entries (G_ACTION_MAP (application), actions,
                                    G_N_ELEMENTS (actions), application);
+  take_settings (CW_APPLICATION (application));
   for (gsize i = 0; i < G_N_ELEMENTS (shortcuts); i++)
     gtk_application_set_accels_for_action (
         GTK_APPLICATION (application), shortcuts[i].action,

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-board-frame.h"
 
+#include "cw-hover-label.h"
 #include "cw-move-label.h"
 #include "cw-ruler.h"
 #include "cw-typed-box.h"
@@ -193,6 +194,8 @@ cw_board_frame_init (CwBoardFrame *frame)
   gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->typed);
   frame->move = cw_move_label_new (frame->board);
   gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->move);
+  gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay),
+                           cw_hover_label_new (frame->board));
   frame->across = cw_ruler_new (GTK_ORIENTATION_HORIZONTAL, frame->board);
   frame->along = cw_ruler_new (GTK_ORIENTATION_VERTICAL, frame->board);
   gtk_widget_set_hexpand (frame->overlay, TRUE);

@@ -32,7 +32,8 @@ cw_elevation_picture_show (CwElevationPicture *picture,
       CwTextStyle style = cw_text_style_plain (CW_UNITS_METRIC);
       picture->takeoff = cw_wall_takeoff_ref (takeoff);
       picture->list = cw_elevation_drawing (
-          takeoff, CW_LAYER_WALL | CW_LAYER_OPENINGS, &style, 1);
+          takeoff, CW_LAYER_WALL | CW_LAYER_BANDS | CW_LAYER_OPENINGS,
+          &style, 1);
     }
   gtk_widget_queue_draw (GTK_WIDGET (picture));
 }

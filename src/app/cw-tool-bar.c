@@ -38,11 +38,32 @@ new_tool_button (const CwToolInfo *info)
   return button;
 }
 
+static gboolean
+open_menu (GtkWidget *button, GVariant *args, gpointer data)
+{
+  gtk_menu_button_popup (GTK_MENU_BUTTON (button));
+  return TRUE;
+}
+
+static void
+add_key (GtkWidget *button, const char *key)
+{
+  GtkEventController *keys = gtk_shortcut_controller_new ();
+  gtk_shortcut_controller_set_scope (GTK_SHORTCUT_CONTROLLER (keys),
+                                     GTK_SHORTCUT_SCOPE_GLOBAL);
+  gtk_shortcut_controller_add_shortcut (
+      GTK_SHORTCUT_CONTROLLER (keys),
+      gtk_shortcut_new (gtk_shortcut_trigger_parse_string (key),
+                        gtk_callback_action_new (open_menu, NULL, NULL)));
+  gtk_widget_add_controller (button, keys);
+}
+
 static GtkWidget *
 new_layers_button (void)
 {
   GtkWidget *button = cw_icon_menu_button_new (
       "cw-layers-symbolic", _("What is shown"), "layers-menu");
+  add_key (button, "F8");
   gtk_widget_set_valign (button, GTK_ALIGN_CENTER);
   return button;
 }

@@ -5,22 +5,27 @@
  */
 #include "cw-window-private.h"
 
+#include "cw-settings.h"
+
 #define STEP 1.25
 
 static const struct
 {
   const char *action;
   CwLayers layer;             /* 0: the sheet */
+  gboolean at_first;          /* shown, before somebody chose */
 } layers[] = {
-  { "show-sheet", 0 },
-  { "show-openings", CW_LAYER_OPENINGS },
-  { "show-stub-outs", CW_LAYER_STUB_OUTS },
-  { "show-studs", CW_LAYER_STUDS },
-  { "show-panels", CW_LAYER_PANELS },
-  { "show-numbers", CW_LAYER_NUMBERS },
-  { "show-dimensions", CW_LAYER_DIMENSIONS },
-  { "show-levels", CW_LAYER_LEVELS },
-  { "show-checks", CW_LAYER_CHECKS },
+  { "show-sheet", 0, TRUE },
+  { "show-openings", CW_LAYER_OPENINGS, TRUE },
+  { "show-stub-outs", CW_LAYER_STUB_OUTS, TRUE },
+  { "show-studs", CW_LAYER_STUDS, TRUE },
+  { "show-panels", CW_LAYER_PANELS, TRUE },
+  { "show-numbers", CW_LAYER_NUMBERS, TRUE },
+  { "show-dimensions", CW_LAYER_DIMENSIONS, TRUE },
+  { "show-levels", CW_LAYER_LEVELS, TRUE },
+  { "show-checks", CW_LAYER_CHECKS, TRUE },
+  { "show-mesh", CW_LAYER_MESH, FALSE },
+  { "show-barrier", CW_LAYER_BARRIER, FALSE },
 };
 
 static gboolean
@@ -34,7 +39,7 @@ is_on (CwWindow *window, const char *action)
 static void
 show_layers (CwWindow *window)
 {
-  CwLayers shown = CW_LAYER_WALL;
+  CwLayers shown = CW_LAYER_WALL | CW_LAYER_BANDS;
   for (gsize i = 0; i < G_N_ELEMENTS (layers); i++)
     if (is_on (window, layers[i].action))
       shown |= layers[i].layer;
@@ -46,7 +51,18 @@ static void
 layer_changed (GSimpleAction *action, GVariant *state, gpointer data)
 {
   g_simple_action_set_state (action, state);
+  cw_settings_set_flag (g_action_get_name (G_ACTION (action)),
+                        g_variant_get_boolean (state));
   show_layers (data);
+}
+
+/* Not remembered: who begins sees the board. */
+static void
+as_printed_changed (GSimpleAction *action, GVariant *state, gpointer data)
+{
+  g_simple_action_set_state (action, state);
+  cw_board_set_as_printed (cw_window_board (data),
+                           g_variant_get_boolean (state));
 }
 
 static void
@@ -77,6 +93,12 @@ fit (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+fit_selection (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  cw_board_zoom_to_selection (cw_window_board (data));
+}
+
+static void
 closer (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   cw_board_zoom_by (cw_window_board (data), STEP);
@@ -93,8 +115,10 @@ add_layer_actions (CwWindow *window)
 {
   for (gsize i = 0; i < G_N_ELEMENTS (layers); i++)
     {
+      gboolean shown
+          = cw_settings_get_flag (layers[i].action, layers[i].at_first);
       GActionEntry entry = { .name = layers[i].action,
-                             .state = "true",
+                             .state = shown ? "true" : "false",
                              .change_state = layer_changed };
       g_action_map_add_action_entries (G_ACTION_MAP (window), &entry, 1,
                                        window);
@@ -107,6 +131,8 @@ cw_window_add_view_actions (CwWindow *window)
   static const GActionEntry entries[] = {
     { "tool", NULL, "s", "'select'", tool_chosen },
     { "fit", fit, NULL, NULL, NULL },
+    { "fit-selection", fit_selection, NULL, NULL, NULL },
+    { "as-printed", NULL, NULL, "false", as_printed_changed },
     { "closer", closer, NULL, NULL, NULL },
     { "farther", farther, NULL, NULL, NULL },
   };

@@ -19,7 +19,7 @@ cw_board_set_checks (CwBoard *self, GPtrArray *checks)
 CwDisplayList *
 cw_board_draw_checks (CwBoard *self)
 {
-  return self->checks && self->elevation_id
+  return self->checks && self->elevation_id && !self->as_printed
                  && (self->layers & CW_LAYER_CHECKS)
              ? cw_check_drawing (self->checks, self->elevation_id)
              : NULL;

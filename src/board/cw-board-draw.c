@@ -22,7 +22,7 @@
 static gboolean
 shows_sheet (CwBoard *self)
 {
-  return self->shows_sheet && self->sheet_id
+  return self->shows_sheet && !self->as_printed && self->sheet_id
          && g_hash_table_contains (self->sources, self->sheet_id);
 }
 
@@ -71,17 +71,26 @@ picture_layers (CwBoardPicture picture)
   static const CwLayers layers[CW_N_BOARD_PICTURES] = {
     [CW_BOARD_FACE] = CW_LAYER_WALL,
     [CW_BOARD_PANELS] = CW_LAYER_STUDS | CW_LAYER_PANELS | CW_LAYER_NUMBERS,
-    [CW_BOARD_OPENINGS] = CW_LAYER_OPENINGS | CW_LAYER_STUB_OUTS,
+    [CW_BOARD_LININGS] = CW_LAYER_BARRIER | CW_LAYER_MESH,
+    [CW_BOARD_OPENINGS] = CW_LAYER_BANDS | CW_LAYER_OPENINGS | CW_LAYER_STUB_OUTS,
     [CW_BOARD_MEASURES] = CW_LAYER_DIMENSIONS | CW_LAYER_LEVELS,
   };
 
   return layers[picture];
 }
 
+/* What nobody knows before the wall has been worked out. */
+static gboolean
+is_of_takeoff (CwBoardPicture picture)
+{
+  return picture == CW_BOARD_PANELS || picture == CW_BOARD_LININGS;
+}
+
 static CwDisplayList *
 draw_wall (CwBoard *self, CwBoardPicture picture)
 {
-  CwLayers layers = picture_layers (picture) & self->layers;
+  CwLayers shown = self->as_printed ? CW_LAYER_ALL : self->layers;
+  CwLayers layers = picture_layers (picture) & shown;
   const CwWallTakeoff *takeoff = wall_takeoff (self);
   double mm_per_unit = self->view.nm_per_pixel / 1e6;
 
@@ -89,7 +98,7 @@ draw_wall (CwBoard *self, CwBoardPicture picture)
     self->measures_at = self->view.nm_per_pixel;
   if (self->wall == NULL || layers == 0)
     return NULL;
-  if (picture == CW_BOARD_PANELS || is_takeoff_fresh (self))
+  if (is_of_takeoff (picture) || is_takeoff_fresh (self))
     return takeoff ? cw_elevation_drawing (takeoff, layers, &self->style,
                                            mm_per_unit)
                    : NULL;
@@ -220,7 +229,7 @@ neighbour_of (CwBoard *self, const CwElevation *elevation)
   else
     cw_picture_set_list (&neighbour->picture,
                          draw_bare (neighbour->wall,
-                                    CW_LAYER_WALL | CW_LAYER_OPENINGS,
+                                    CW_LAYER_WALL | CW_LAYER_BANDS | CW_LAYER_OPENINGS,
                                     &self->style, 1));
   return neighbour;
 }
@@ -364,7 +373,7 @@ strength_of (CwBoard *self, CwBoardPicture picture)
 {
   double strength = 1;
 
-  if (picture != CW_BOARD_PANELS)
+  if (!is_of_takeoff (picture))
     return 1;
   if (!is_takeoff_fresh (self) && !self->previews)
     strength *= STALE_STRENGTH;
@@ -387,16 +396,17 @@ show_picture (CwBoard *self, CwBoardPicture picture, GtkSnapshot *snapshot,
     gtk_snapshot_pop (snapshot);
 }
 
-static void
-find_palette (CwBoard *self)
+void
+cw_board_find_palette (CwBoard *self)
 {
   GtkStyleContext *style = gtk_widget_get_style_context (GTK_WIDGET (self));
   CwPalette palette;
   GdkRGBA ink;
 
   gtk_style_context_get_color (style, &ink);
-  palette = ink.red + ink.green + ink.blue > 1.5f ? CW_PALETTE_DARK
-                                                   : CW_PALETTE_LIGHT;
+  palette = self->as_printed                          ? CW_PALETTE_PAPER
+            : ink.red + ink.green + ink.blue > 1.5f ? CW_PALETTE_DARK
+                                                    : CW_PALETTE_LIGHT;
   if (palette == self->palette)
     return;
   self->palette = palette;
@@ -412,16 +422,30 @@ cw_board_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
 {
   GTK_WIDGET_CLASS (g_type_class_peek_static (GTK_TYPE_WIDGET))
       ->css_changed (widget, change);
-  find_palette (CW_BOARD (widget));
+  cw_board_find_palette (CW_BOARD (widget));
   gtk_widget_queue_draw (widget);
 }
 
 static void
 show_wall (CwBoard *self, GtkSnapshot *snapshot, const CwLookout *lookout)
 {
-  show_neighbours (self, snapshot, lookout);
+  if (!self->as_printed)
+    show_neighbours (self, snapshot, lookout);
   for (guint i = CW_BOARD_FACE; i <= CW_BOARD_OPENINGS; i++)
     show_picture (self, (CwBoardPicture) i, snapshot, lookout);
+}
+
+/* The sheet that it will be printed on. */
+static void
+show_white (CwBoard *self, GtkSnapshot *snapshot, const CwLookout *lookout)
+{
+  const GdkRGBA white = { 1, 1, 1, 1 };
+
+  if (self->as_printed)
+    gtk_snapshot_append_color (
+        snapshot, &white,
+        &GRAPHENE_RECT_INIT (0, 0, (float) lookout->width,
+                             (float) lookout->height));
 }
 
 /* The page's pixels lie on the window's, and the wall with them. */
@@ -483,6 +507,7 @@ cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   renew_lists (self);
   renew_neighbours (self);
   lookout = present_lookout (self);
+  show_white (self, snapshot, &lookout);
   if (shows_sheet (self))
     show_wall_in_sheet (self, snapshot, &lookout);
   else

@@ -405,6 +405,8 @@ plain_key (CwBoard *self, guint key)
 
   if (zoom_by_key (self, key))
     return TRUE;
+  if (letter == 'z')
+    return cw_board_zoom_to_selection (self);
   return letter
          && (choose_by_key (self, letter) || type_by_key (self, letter));
 }

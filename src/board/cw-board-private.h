@@ -20,6 +20,7 @@ typedef enum
 {
   CW_BOARD_FACE,
   CW_BOARD_PANELS,
+  CW_BOARD_LININGS,     /* barrier and mesh */
   CW_BOARD_OPENINGS,
   CW_BOARD_MEASURES,
   CW_BOARD_TRACED,      /* of the wall, over a sheet, while more is traced */
@@ -49,6 +50,7 @@ struct _CwBoard
   CwToolKind kind;
   CwLayers layers;
   gboolean shows_sheet;
+  gboolean as_printed;
   const CwQuantityType *lit;
   GPtrArray *checks;            /* (nullable): CwCheck */
   GArray *lit_places;           /* (nullable): CwBox, of the check that is lit */
@@ -134,6 +136,7 @@ gboolean cw_board_menu_by_key (CwBoard *self, guint key,
 /* cw-board-draw.c */
 void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);
 void cw_board_css_changed (GtkWidget *widget, GtkCssStyleChange *change);
+void cw_board_find_palette (CwBoard *self);
 void cw_board_drop_tiles (CwBoard *self);
 
 /* cw-board-checks.c */

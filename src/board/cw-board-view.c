@@ -86,7 +86,8 @@ page_box (CwBoard *self, CwBox *box)
 {
   double width, height, x0, y0, x1, y1;
 
-  if (!self->shows_sheet || !cw_board_page_size (self, &width, &height))
+  if (!self->shows_sheet || self->as_printed
+      || !cw_board_page_size (self, &width, &height))
     return FALSE;
   cw_placing_to_wall (&self->placing, 0, height, &x0, &y0);
   cw_placing_to_wall (&self->placing, width, 0, &x1, &y1);

@@ -47,7 +47,8 @@ renew_wall (CwBoard *self)
                    : NULL;
   if (self->wall != former)
     cw_board_spoil (self, is_same_elevation (self->wall, former)
-                              ? ~(1u << CW_BOARD_PANELS)
+                              ? ~(1u << CW_BOARD_PANELS
+                                  | 1u << CW_BOARD_LININGS)
                               : ~0u);
   g_clear_pointer (&former, cw_wall_unref);
 }
@@ -356,7 +357,8 @@ cw_board_set_takeoff (CwBoard *self, const CwTakeoff *takeoff)
   self->takeoff = takeoff ? cw_takeoff_ref (takeoff) : NULL;
   g_clear_pointer (&former, cw_takeoff_unref);
   give_joints (self);
-  cw_board_spoil (self, 1 << CW_BOARD_PANELS | 1 << CW_BOARD_MEASURES
+  cw_board_spoil (self, 1 << CW_BOARD_PANELS | 1 << CW_BOARD_LININGS
+                            | 1 << CW_BOARD_MEASURES
                             | 1 << CW_BOARD_LIT);
 }
 

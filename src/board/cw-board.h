@@ -42,6 +42,9 @@ CwToolKind cw_board_get_tool (CwBoard *board);
 CwPoint cw_board_get_menu_point (CwBoard *board);
 /* Where the pointer is, unsnapped; FALSE: it has not been there yet. */
 gboolean cw_board_get_pointer (CwBoard *board, CwPoint *at);
+/* What rests under the pointer, in words; NULL: nothing, or the pointer is at
+ * work. (transfer full) (nullable) */
+char *cw_board_words_at_pointer (CwBoard *board);
 const char *cw_board_get_hint (CwBoard *board);
 gboolean cw_board_enter_text (CwBoard *board, const char *text, GError **error);
 
@@ -50,6 +53,9 @@ gboolean cw_board_get_sheet_points (CwBoard *board, double *x0, double *y0,
                                     double *x1, double *y1);
 
 void cw_board_set_layers (CwBoard *board, CwLayers layers, gboolean sheet);
+/* As papers will show it: on white, in the colours of print, without what
+ * papers leave out, whatever is chosen to be shown. */
+void cw_board_set_as_printed (CwBoard *board, gboolean as_printed);
 /* (element-type CwCheck) (nullable): those of the shown wall get a sign. */
 void cw_board_set_checks (CwBoard *board, GPtrArray *checks);
 /* Where a check points, lit, and brought into view; the same again is not
@@ -61,6 +67,8 @@ void cw_board_light_box (CwBoard *board, const char *elevation_id,
 void cw_board_light (CwBoard *board, const CwQuantityType *type);   /* NULL: nothing */
 
 void cw_board_zoom_fit (CwBoard *board);
+/* All that is selected, near, with some room about it; FALSE: nothing is. */
+gboolean cw_board_zoom_to_selection (CwBoard *board);
 void cw_board_zoom_by (CwBoard *board, double factor);   /* about the centre */
 double cw_board_get_mm_per_pixel (CwBoard *board);
 

@@ -128,7 +128,7 @@ static const struct
   { CW_LAYER_WALL, draw_wall },
   { CW_LAYER_PANELS, cw_draw_panels },
   { CW_LAYER_BARRIER, cw_draw_barrier },
-  { CW_LAYER_WALL, draw_bands },
+  { CW_LAYER_BANDS, draw_bands },
   { CW_LAYER_STUDS, draw_studs },
   { CW_LAYER_OPENINGS, draw_openings },
   { CW_LAYER_MESH, cw_draw_mesh },

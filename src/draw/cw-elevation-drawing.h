@@ -12,7 +12,7 @@ G_BEGIN_DECLS
 
 typedef enum
 {
-  CW_LAYER_WALL = 1 << 0,         /* face, outline, unclad areas, bands */
+  CW_LAYER_WALL = 1 << 0,         /* face, outline, unclad areas */
   CW_LAYER_OPENINGS = 1 << 1,     /* with their marks */
   CW_LAYER_STUB_OUTS = 1 << 2,
   CW_LAYER_STUDS = 1 << 3,
@@ -21,7 +21,8 @@ typedef enum
   CW_LAYER_DIMENSIONS = 1 << 6,   /* chained outside the wall, and drawn ones */
   CW_LAYER_LEVELS = 1 << 7,
   CW_LAYER_CHECKS = 1 << 8,       /* signs of what is to be looked at; the board draws them */
-  CW_LAYER_ALL = 0x1ff,           /* of an elevation as papers show it */
+  CW_LAYER_BANDS = 1 << 11,
+  CW_LAYER_ALL = 0x9ff,           /* of an elevation as papers show it */
   CW_LAYER_BARRIER = 1 << 9,      /* strips and laps under the panels */
   CW_LAYER_MESH = 1 << 10,        /* laps, edges and corner pieces over them */
 } CwLayers;

@@ -66,7 +66,7 @@ static const Recipe recipes[CW_N_STYLES] = {
                           { 2, 2 }, CW_HATCH_CROSS },
   [CW_STYLE_MESH_EDGE]
   = { "mesh-edge", CW_TONE_NONE, CW_TONE_SOFT, 2.4, { 1.5, 1.5 } },
-  [CW_STYLE_MESH_CORNER] = { "mesh-corner", CW_TONE_PAPER, CW_TONE_INK, 0.8,
+  [CW_STYLE_MESH_CORNER] = { "mesh-corner", CW_TONE_NONE, CW_TONE_INK, 0.8,
                              .hatch = CW_HATCH_CROSS },
   [CW_STYLE_GRID] = { "grid", CW_TONE_NONE, CW_TONE_FAINT, 0.4 },
   [CW_STYLE_CUT_STOCK] = { "cut-stock", CW_TONE_PAPER, CW_TONE_INK, 1.2,

@@ -3,12 +3,24 @@
 
 #include "cw-dialogs.h"
 #include "cw-look.h"
+#include "cw-settings.h"
 
 #define TURNS 25
+
+/* Settings of a user who just began, for each program of tests its own. The
+ * tour would lie over what is tested. */
+static void
+begin_settings (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("cladwright-XXXXXX", NULL);
+  g_setenv ("XDG_CONFIG_HOME", folder, TRUE);
+  cw_settings_set_flag ("tour-seen", TRUE);
+}
 
 gboolean
 case_start_toolkit (void)
 {
+  begin_settings ();
   if (gtk_init_check ())
     return TRUE;
   g_print ("1..0 # SKIP there is no display; run it under xvfb-run\n");

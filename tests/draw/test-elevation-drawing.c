@@ -94,7 +94,7 @@ test_layers (void)
   } found[] = {
     { CW_LAYER_WALL, "outline " },
     { CW_LAYER_WALL, "unclad " },
-    { CW_LAYER_WALL, "band " },
+    { CW_LAYER_BANDS, "band " },
     { CW_LAYER_OPENINGS, "opening " },
     { CW_LAYER_OPENINGS, "opening-mark " },
     { CW_LAYER_STUB_OUTS, "stub-out " },
