@@ -3,8 +3,9 @@
 
 #include <string.h>
 
-#define FIGURES "0123456789-"
-#define N_FIGURES 11
+/* With the letters of the kinds of pieces. */
+#define FIGURES "0123456789- WRC"
+#define N_FIGURES ((int) sizeof FIGURES - 1)
 #define MOST 24
 
 struct CwFigures
@@ -14,10 +15,10 @@ struct CwFigures
   int height, baseline;     /* Pango's units */
 };
 
-static guint
+static gsize
 place_of (char figure)
 {
-  return figure == '-' ? N_FIGURES - 1 : (guint) (figure - '0');
+  return (gsize) (strchr (FIGURES, figure) - FIGURES);
 }
 
 gboolean

@@ -17,7 +17,8 @@ typedef struct CwFigures CwFigures;
 CwFigures *cw_figures_new (PangoLayout *layout);
 void cw_figures_free (CwFigures *figures);
 
-/* Whether @text, as "12-34", has nothing but figures and hyphens. */
+/* Whether @text, as "12-34" or "12-34 C", has nothing but figures, hyphens and
+ * the letters of pieces. */
 gboolean cw_figures_suit (const char *text);
 
 /* Of a line of text, in units of the context. */
