@@ -139,12 +139,17 @@ new_button (CwCheckRow *row)
   return button;
 }
 
-/* What to do, the source and the button: only of the one that is chosen. */
+/* The inputs, what to do, the source and the button: only of the one that is
+ * chosen. */
 static void
 add_details (CwCheckRow *row, GtkWidget *box)
 {
   GtkWidget *revealer = gtk_revealer_new ();
   GtkWidget *details = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  if (row->check->waiver)
+    append_text (details, row->check->text, "cw-dim");
+  if (row->check->detail)
+    append_text (details, row->check->detail, "cw-dim");
   append_text (details, _(row->check->type->remedy), NULL);
   gtk_widget_add_css_class (
       append_text (details, _(row->check->type->source), "cw-dim"),

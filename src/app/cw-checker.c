@@ -2,6 +2,7 @@
 #include "cw-checker.h"
 
 #include "cw-i18n.h"
+#include "cw-thread.h"
 
 /* So long after a takeoff, and no more often. */
 #define AFTER_MS 120
@@ -11,13 +12,41 @@ struct _CwChecker
   GObject parent;
   CwJob *job;
   GPtrArray *checks;
+  CwTakeoff *looked_at;         /* (nullable): that the checks are of */
+  GCancellable *running;        /* NULL: no thread is at work */
   guint later;
+  gboolean is_stale;            /* what runs is not what is wanted */
 };
 
 G_DEFINE_FINAL_TYPE (CwChecker, cw_checker, G_TYPE_OBJECT)
 
 enum { CHANGED, N_SIGNALS };
 static guint signals[N_SIGNALS];
+
+/* What the thread works on. */
+typedef struct
+{
+  CwTakeoff *takeoff;
+  CwTextStyle style;
+} Work;
+
+static void
+work_free (gpointer data)
+{
+  Work *work = data;
+  cw_takeoff_unref (work->takeoff);
+  g_free (work);
+}
+
+static void
+do_work (GTask *task, gpointer source, gpointer data,
+         GCancellable *cancellable)
+{
+  const Work *work = data;
+  g_task_return_pointer (
+      task, cw_checks_find (work->takeoff, &work->style, cancellable),
+      (GDestroyNotify) g_ptr_array_unref);
+}
 
 GPtrArray *
 cw_checker_checks (CwChecker *checker)
@@ -26,17 +55,50 @@ cw_checker_checks (CwChecker *checker)
   return checker->checks;
 }
 
-void
-cw_checker_look (CwChecker *checker)
+static void look_later (CwChecker *checker);
+
+static void
+take_over (CwChecker *checker, const Work *work, GPtrArray *checks)
 {
-  g_return_if_fail (CW_IS_CHECKER (checker));
-  const CwTakeoff *takeoff = cw_job_takeoff (checker->job);
-  g_clear_handle_id (&checker->later, g_source_remove);
+  g_clear_pointer (&checker->looked_at, cw_takeoff_unref);
+  checker->looked_at = cw_takeoff_ref (work->takeoff);
   g_ptr_array_unref (checker->checks);
-  checker->checks = takeoff ? cw_checks_find (takeoff,
-                                              cw_job_style (checker->job))
-                            : g_ptr_array_new ();
+  checker->checks = checks;
   g_signal_emit (checker, signals[CHANGED], 0);
+}
+
+/* A list that comes although it was cancelled is true of its takeoff, and
+ * better than an older one while the next is being found. */
+static void
+work_ended (GObject *source, GAsyncResult *result, gpointer data)
+{
+  CwChecker *checker = CW_CHECKER (source);
+  const Work *work = g_task_get_task_data (G_TASK (result));
+  GPtrArray *checks = g_task_propagate_pointer (G_TASK (result), NULL);
+  const gboolean again = checker->is_stale || !checks;
+  g_clear_object (&checker->running);
+  checker->is_stale = FALSE;
+  if (!checker->job)
+    g_clear_pointer (&checks, g_ptr_array_unref);
+  if (checks)
+    take_over (checker, work, checks);
+  if (again && checker->job)
+    look_later (checker);
+}
+
+/* One thread at a time, as the estimator has it. */
+static void
+start (CwChecker *checker)
+{
+  const CwTakeoff *takeoff = cw_job_takeoff (checker->job);
+  if (!takeoff || checker->running)
+    return;
+  Work *work = g_new (Work, 1);
+  work->takeoff = cw_takeoff_ref (takeoff);
+  work->style = *cw_job_style (checker->job);
+  checker->running = g_cancellable_new ();
+  cw_thread_run (checker, do_work, work, work_free, checker->running,
+                 work_ended, NULL);
 }
 
 static gboolean
@@ -44,15 +106,36 @@ look_now (gpointer data)
 {
   CwChecker *checker = data;
   checker->later = 0;
-  cw_checker_look (checker);
+  start (checker);
   return G_SOURCE_REMOVE;
+}
+
+/* What is running ends, and begins again afterwards. */
+static void
+cancel (CwChecker *checker)
+{
+  if (!checker->running)
+    return;
+  checker->is_stale = TRUE;
+  g_cancellable_cancel (checker->running);
 }
 
 static void
 look_later (CwChecker *checker)
 {
-  if (!checker->later)
+  if (checker->running)
+    cancel (checker);
+  else if (!checker->later)
     checker->later = g_timeout_add (AFTER_MS, look_now, checker);
+}
+
+gboolean
+cw_checker_is_busy (CwChecker *checker)
+{
+  g_return_val_if_fail (CW_IS_CHECKER (checker), FALSE);
+  return checker->later || checker->running
+         || cw_estimator_is_busy (cw_job_estimator (checker->job))
+         || checker->looked_at != cw_job_takeoff (checker->job);
 }
 
 static char *
@@ -93,6 +176,7 @@ cw_checker_dispose (GObject *object)
 {
   CwChecker *checker = CW_CHECKER (object);
   g_clear_handle_id (&checker->later, g_source_remove);
+  cancel (checker);
   g_clear_object (&checker->job);
   G_OBJECT_CLASS (cw_checker_parent_class)->dispose (object);
 }
@@ -100,7 +184,9 @@ cw_checker_dispose (GObject *object)
 static void
 cw_checker_finalize (GObject *object)
 {
-  g_ptr_array_unref (CW_CHECKER (object)->checks);
+  CwChecker *checker = CW_CHECKER (object);
+  g_ptr_array_unref (checker->checks);
+  g_clear_pointer (&checker->looked_at, cw_takeoff_unref);
   G_OBJECT_CLASS (cw_checker_parent_class)->finalize (object);
 }
 
@@ -130,6 +216,8 @@ cw_checker_new (CwJob *job)
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (job, "style-changed", G_CALLBACK (look_later),
                            checker, G_CONNECT_SWAPPED);
-  cw_checker_look (checker);
+  g_signal_connect_object (cw_job_document (job), "changed",
+                           G_CALLBACK (cancel), checker, G_CONNECT_SWAPPED);
+  start (checker);
   return checker;
 }

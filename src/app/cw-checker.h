@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Keeps the checks of a job's takeoff, a moment after it: while something is
- * dragged they follow a few times a second and cost no frame. "changed" comes
- * after they were found anew.
+ * Keeps the checks of a job's takeoff, found on another thread a moment after
+ * it: while something is dragged they follow a few times a second and cost no
+ * frame. The next edit cancels what is being found; the last list stays until
+ * a newer one is there. "changed" comes with it.
  */
 #pragma once
 
@@ -16,14 +17,15 @@ G_DECLARE_FINAL_TYPE (CwChecker, cw_checker, CW, CHECKER, GObject)
 
 CwChecker *cw_checker_new (CwJob *job);
 
-/* (element-type CwCheck), never NULL; borrowed until "changed". */
+/* (element-type CwCheck), never NULL, empty at first; borrowed until
+ * "changed". */
 GPtrArray *cw_checker_checks (CwChecker *checker);
 
 /* "2 errors, 1 warning, 3 notes"; "" when there is nothing.
  * (transfer full) */
 char *cw_checker_summary (CwChecker *checker);
 
-/* Finds them now. */
-void cw_checker_look (CwChecker *checker);
+/* They are of an older project or takeoff than the job's. */
+gboolean cw_checker_is_busy (CwChecker *checker);
 
 G_END_DECLS

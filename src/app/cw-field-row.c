@@ -348,7 +348,7 @@ add_back_button (CwFieldRow *row)
 static void
 add_unit (CwFieldRow *row)
 {
-  row->unit = gtk_label_new (cw_field_text_unit (row->field));
+  row->unit = gtk_label_new (cw_field_text_unit (row->field, &row->style));
   gtk_label_set_xalign (GTK_LABEL (row->unit), 0);
   gtk_label_set_width_chars (GTK_LABEL (row->unit), 4);
   gtk_widget_add_css_class (row->unit, "cw-dim");

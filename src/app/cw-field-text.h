@@ -9,11 +9,13 @@
 
 G_BEGIN_DECLS
 
-/* Lengths, decimals and counts. (transfer full) */
+/* Lengths, decimals and counts; decimals in the reader's units.
+ * (transfer full) */
 char *cw_field_text_format (const CwField *field, gint64 value,
                             const CwTextStyle *style);
 
-/* Within the field's bounds, or an error that says what is allowed. */
+/* Within the field's bounds, or an error that says what is allowed. A decimal
+ * may have its unit after it, of either system. */
 gboolean cw_field_text_parse (const CwField *field, const char *text,
                               const CwTextStyle *style, gint64 *value,
                               GError **error);
@@ -22,9 +24,10 @@ gboolean cw_field_text_parse (const CwField *field, const char *text,
  * stud …". (transfer full) */
 char *cw_field_text_help (const CwField *field, const CwTextStyle *style);
 
-/* The unit to stand beside the entry; "" where the text names it itself, as
- * lengths do. */
-const char *cw_field_text_unit (const CwField *field);
+/* The reader's unit to stand beside the entry; "" where the text names it
+ * itself, as lengths do. */
+const char *cw_field_text_unit (const CwField *field,
+                                const CwTextStyle *style);
 
 /* The text again with a mark under the character that @error points at.
  * (transfer full) */

@@ -114,7 +114,12 @@ cw_text_style_number (const CwTextStyle *style, double value, guint decimals)
 }
 
 /* How an amount of each unit is shown in either system. The factors are exact
- * by definition: 1 ft = 0.3048 m, 1 US gal = 231 in³, 1 lb = 0.45359237 kg. */
+ * by definition or follow from such: 1 ft = 0.3048 m, 1 US gal = 231 in³,
+ * 1 lb = 0.45359237 kg, and its force in 9.80665 m/s² 4.4482216152605 N. */
+#define SQUARE_FOOT 0.09290304
+#define GALLON 3.785411784
+#define POUND 0.45359237
+#define POUND_FORCE 4.4482216152605
 static const struct
 {
   const char *unit;
@@ -124,9 +129,18 @@ static const struct
   guint us_decimals;
 } shown[] = {
   { "m", 2, "ft", 0.3048, 1 },
-  { "m²", 2, "ft²", 0.09290304, 1 },
-  { "L", 1, "gal", 3.785411784, 1 },
-  { "kg", 1, "lb", 0.45359237, 1 },
+  { "m²", 2, "ft²", SQUARE_FOOT, 1 },
+  { "L", 1, "gal", GALLON, 1 },
+  { "mL", 0, "fl oz", GALLON * 1000 / 128, 1 },
+  { "kg", 1, "lb", POUND, 1 },
+  { "kg/m²", 1, "lb/ft²", POUND / SQUARE_FOOT, 2 },
+  { "L/m²", 2, "gal/ft²", GALLON / SQUARE_FOOT, 3 },
+  { "m/h", 1, "ft/h", 0.3048, 0 },
+  { "m²/h", 1, "ft²/h", SQUARE_FOOT, 0 },
+  { "Pa", 0, "psf", POUND_FORCE / SQUARE_FOOT, 1 },
+  { "MPa", 0, "ksi", POUND_FORCE / 645.16 * 1000, 1 },
+  { "N", 0, "lb", POUND_FORCE, 0 },
+  { "m/s", 1, "mph", 0.44704, 0 },
   { "h", 1, "h", 1, 1 },
   { "d", 1, "d", 1, 1 },
   { "%", 1, "%", 1, 1 },

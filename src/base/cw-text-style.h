@@ -41,7 +41,7 @@ char *cw_text_style_number (const CwTextStyle *style, double value,
 void cw_text_style_append_whole (const CwTextStyle *style, GString *text,
                                  const char *digits, gsize n);
 
-/* Units in which a quantity is kept (m, m², L, kg, …), for reading. */
+/* A quantity kept in one unit (m, m², L, kg, …), as it is read. */
 typedef struct
 {
   double value;        /* in @unit */
@@ -52,10 +52,13 @@ typedef struct
 /*
  * cw_text_style_amount:
  * @value: an amount in the estimate's own unit
- * @unit: "m", "m²", "L", "kg", "h", "d", "%", "" (a count) or a currency's code
+ * @unit: "m", "m²", "L", "kg", "h", "d", "%", "" (a count), a currency's code;
+ *   of attributes and checks also "mL", "kg/m²", "L/m²", "m/h", "m²/h", "Pa",
+ *   "MPa", "N", "m/s"
  *
- * What a reader in @style is shown: metric as it is, US in ft, ft², gal, lb.
- * By the exact factors of NIST SP 811, appendix B (from memory).
+ * What a reader in @style is shown: metric as it is, US in ft, ft², gal, lb,
+ * psf, mph and so on. By the exact factors of NIST SP 811, appendix B (from
+ * memory).
  */
 CwShownAmount cw_text_style_amount (const CwTextStyle *style, double value,
                                     const char *unit);

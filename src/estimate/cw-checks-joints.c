@@ -39,9 +39,13 @@ cw_check_control_joints (CwChecking *checking)
   CwCheck *check = cw_check_add (
       checking, "control-joints", NULL,
       g_strdup_printf (
-          _ ("%s × %s is one field; at most %s, %s either way and %s : 1 are "
-            "the limits set. %.0f by %.0f equal fields would keep them."),
-          width, height, area, side, ratio, grid.n_columns, grid.n_rows));
+          _ ("%s × %s is one field, over the limits set."), width, height));
+  cw_check_set_detail (
+      check,
+      g_strdup_printf (
+          _ ("A field may have at most %s, %s either way and %s : 1. %.0f by "
+            "%.0f equal fields would keep to that."),
+          area, side, ratio, grid.n_columns, grid.n_rows));
   cw_check_add_figure (check, cw_length_in_m (cw_box_width (&box)));
   cw_check_add_figure (check, cw_length_in_m (cw_box_height (&box)));
   add_joints (check, wall);

@@ -44,6 +44,24 @@ index_text (const CwChecking *checking, double mass, double limit)
                    : g_strdup ("∞");
 }
 
+static char *
+detail_text (const CwChecking *checking, const CwLifting *lifting,
+             double mass, double limit)
+{
+  g_autofree char *one = index_text (checking, mass, limit);
+  g_autofree char *two = index_text (checking, mass / 2, limit);
+  g_autofree char *most = cw_text_style_number (
+      checking->style, cw_decimal_to_double (lifting->index), 1);
+  g_autofree char *inputs = inputs_text (checking, lifting);
+
+  return g_strdup_printf (
+      _ ("One person: lifting index %s; the limit set is %s. Two persons, half "
+        "each: %s, which is common practice: the equation is for one person, "
+        "and two together can do less than twice as much. Wet panels are "
+        "heavier. %s."),
+      one, most, two, inputs);
+}
+
 static void
 check_panel (CwChecking *checking, const CwBuildup *buildup, guint index,
              const CwPanel *panel)
@@ -53,26 +71,19 @@ check_panel (CwChecking *checking, const CwBuildup *buildup, guint index,
   const double mass = cw_decimal_to_double (panel->mass);
   const double limit = cw_lifting_limit_of (
       lifting, (CwUnits) checking->takeoff->project->units);
-  const double most = cw_decimal_to_double (lifting->index);
 
-  if (mass <= limit * most)
+  if (mass <= limit * cw_decimal_to_double (lifting->index))
     return;
-  g_autofree char *kg = cw_check_amount (checking, mass, "kg");
+  g_autofree char *has = cw_check_amount (checking, mass, "kg");
   g_autofree char *rwl = cw_check_amount (checking, limit, "kg");
-  g_autofree char *one = index_text (checking, mass, limit);
-  g_autofree char *two = index_text (checking, mass / 2, limit);
-  g_autofree char *set = cw_text_style_number (checking->style, most, 1);
-  g_autofree char *inputs = inputs_text (checking, lifting);
   g_autofree char *item = g_strdup_printf ("%s/%u", buildup->id, index + 1);
   CwCheck *check = cw_check_add (
       checking, "panel-mass", item,
       g_strdup_printf (
-          _ ("%s has %s, more when wet; the recommended weight limit is %s for "
-            "one person: lifting index %s, %s is the limit set. Two persons, "
-            "half each: %s. That is common practice; the equation is for one "
-            "person, and two together can do less than twice as much. %s."),
-          *panel->name ? panel->name : cw_check_buildup_name (buildup), kg,
-          rwl, one, set, two, inputs));
+          _ ("%s has %s; the recommended limit for one person is %s."),
+          *panel->name ? panel->name : cw_check_buildup_name (buildup), has,
+          rwl));
+  cw_check_set_detail (check, detail_text (checking, lifting, mass, limit));
   cw_check_add_figure (check, mass);
   cw_check_add_figure (check, limit);
 }

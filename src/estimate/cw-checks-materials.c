@@ -104,27 +104,55 @@ check_unstated (CwChecking *checking, const CwBuildup *buildup)
                        cw_check_buildup_name (buildup)));
 }
 
-typedef struct
+typedef enum
+{
+  LAP_BARRIER,
+  LAP_BARRIER_END,
+  LAP_MESH,
+} LapKind;
+
+static const struct
 {
   const char *code, *item;
-  const char *sentence;     /* buildup, lap, limit */
-  CwLength lap, least;
-} Lap;
+} lap_checks[] = {
+  [LAP_BARRIER] = { "barrier-lap", "" },
+  [LAP_BARRIER_END] = { "barrier-lap", "/end" },
+  [LAP_MESH] = { "mesh-lap", "" },
+};
+
+static char *
+lap_text (LapKind kind, const char *name, const char *lap, const char *least)
+{
+  switch (kind)
+    {
+    case LAP_BARRIER:
+      return g_strdup_printf (_ ("%s: the barrier laps %s; the limit is %s."),
+                              name, lap, least);
+    case LAP_BARRIER_END:
+      return g_strdup_printf (_ ("%s: the barrier's ends lap %s; the limit is "
+                                "%s."),
+                              name, lap, least);
+    default:
+      return g_strdup_printf (_ ("%s: the mesh laps %s; the limit is %s."),
+                              name, lap, least);
+    }
+}
 
 static void
-check_lap (CwChecking *checking, const CwBuildup *buildup, const Lap *lap)
+check_lap (CwChecking *checking, const CwBuildup *buildup, LapKind kind,
+           CwLength lap, CwLength least)
 {
-  if (lap->lap >= lap->least)
+  if (lap >= least)
     return;
-  g_autofree char *is = cw_check_length (checking, lap->lap);
-  g_autofree char *least = cw_check_length (checking, lap->least);
-  g_autofree char *item = g_strconcat (buildup->id, lap->item, NULL);
+  g_autofree char *is = cw_check_length (checking, lap);
+  g_autofree char *limit = cw_check_length (checking, least);
+  g_autofree char *item
+      = g_strconcat (buildup->id, lap_checks[kind].item, NULL);
   CwCheck *check = cw_check_add (
-      checking, lap->code, item,
-      g_strdup_printf ("%s: %s %s < %s.", cw_check_buildup_name (buildup),
-                       _ (lap->sentence), is, least));
-  cw_check_add_figure (check, cw_length_in_m (lap->lap));
-  cw_check_add_figure (check, cw_length_in_m (lap->least));
+      checking, lap_checks[kind].code, item,
+      lap_text (kind, cw_check_buildup_name (buildup), is, limit));
+  cw_check_add_figure (check, cw_length_in_m (lap));
+  cw_check_add_figure (check, cw_length_in_m (least));
 }
 
 static gboolean
@@ -152,22 +180,13 @@ check_laps (CwChecking *checking, const CwBuildup *buildup)
 
   if (barrier && is_to_install (checking, buildup))
     {
-      check_lap (checking, buildup,
-                 &(Lap) { "barrier-lap", "",
-                          N_ ("the lap of the barrier is under the limit "
-                              "set,"),
-                          barrier->lap, limits->barrier_lap });
-      check_lap (checking, buildup,
-                 &(Lap) { "barrier-lap", "/end",
-                          N_ ("the end lap of the barrier is under the limit "
-                              "set,"),
-                          barrier->end_lap, limits->barrier_end_lap });
+      check_lap (checking, buildup, LAP_BARRIER, barrier->lap,
+                 limits->barrier_lap);
+      check_lap (checking, buildup, LAP_BARRIER_END, barrier->end_lap,
+                 limits->barrier_end_lap);
     }
   if (mesh)
-    check_lap (checking, buildup,
-               &(Lap) { "mesh-lap", "",
-                        N_ ("the lap of the mesh is under the limit set,"),
-                        mesh->lap, limits->mesh_lap });
+    check_lap (checking, buildup, LAP_MESH, mesh->lap, limits->mesh_lap);
 }
 
 void

@@ -49,12 +49,15 @@ check_within (CwChecking *checking, const CwWallOpening *opening)
   CwCheck *check = cw_check_add (
       checking, is_off ? "opening-outside" : "opening-crosses-outline",
       opening->opening->id,
-      is_off ? g_strdup_printf (_ ("%s lies off the wall: none of it is "
-                                  "deducted, but it is in the schedule."),
+      is_off ? g_strdup_printf (_ ("None of %s lies on the wall."),
                                 opening_name (opening))
-             : g_strdup_printf (_ ("%s of %s lies beyond the outline; only "
-                                  "the part on the wall is deducted."),
-                                area, opening_name (opening)));
+             : g_strdup_printf (_ ("%s of %s lies beyond the outline."), area,
+                                opening_name (opening)));
+  cw_check_set_detail (
+      check, g_strdup (is_off ? _ ("Nothing is deducted for it, but it is in "
+                                  "the schedule.")
+                              : _ ("Only the part on the wall is "
+                                  "deducted.")));
   cw_check_add_figure (check, over);
   cw_check_add_place (check, box);
 }
@@ -76,9 +79,10 @@ check_pair (CwChecking *checking, const CwWallOpening *one,
                                            other->opening->id);
   CwCheck *check = cw_check_add (
       checking, "opening-overlap", item,
-      g_strdup_printf (_ ("%s and %s share %s, which is deducted once; both "
-                         "are in the schedule."),
-                       opening_name (one), opening_name (other), area));
+      g_strdup_printf (_ ("%s and %s share %s."), opening_name (one),
+                       opening_name (other), area));
+  cw_check_set_detail (check, g_strdup (_ ("It is deducted once; both are in "
+                                          "the schedule.")));
   cw_check_add_figure (check, shared);
   cw_check_add_place (check, cw_region_box (both));
 }
@@ -96,9 +100,10 @@ check_arch (CwChecking *checking, const CwWallOpening *opening)
   g_autofree char *width = cw_check_length (checking, arch->width);
   CwCheck *check = cw_check_add (
       checking, "arch-rise", arch->id,
-      g_strdup_printf (_ ("%s cannot rise %s over a width of %s; it is drawn "
-                         "and measured with the nearest rise that it can."),
+      g_strdup_printf (_ ("%s cannot rise %s over a width of %s."),
                        opening_name (opening), rise, width));
+  cw_check_set_detail (check, g_strdup (_ ("It is drawn and measured with the "
+                                          "nearest rise that it can.")));
   cw_check_add_figure (check, cw_length_in_m (arch->rise));
   cw_check_add_place (check, cw_region_box (opening->shape));
 }

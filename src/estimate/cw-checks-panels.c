@@ -53,10 +53,8 @@ check_pieces (CwChecking *checking, guint n)
   g_autofree char *found = cw_check_length (checking, narrowest);
   check->text = g_strdup_printf (
       g_dngettext (GETTEXT_PACKAGE,
-                   "%u piece is under %s, the least piece: it has %s.",
-                   "%u pieces are under %s, the least piece: the narrowest "
-                   "has %s.",
-                   n),
+                   "%u piece is under %s: it has %s.",
+                   "%u pieces are under %s: the narrowest has %s.", n),
       n, least, found);
   cw_check_add_figure (check, n);
   cw_check_add_figure (check, cw_length_in_m (narrowest));
@@ -107,10 +105,10 @@ joints_text (CwChecking *checking, CwTroubleKind kind, guint n)
     case CW_TROUBLE_LEAST_STAGGER:
       return g_strdup_printf (
           g_dngettext (GETTEXT_PACKAGE,
-                       "%u head joint is nearer than %s, the least stagger, "
-                       "to one of the course before.",
-                       "%u head joints are nearer than %s, the least stagger, "
-                       "to one of the course before.",
+                       "%u head joint is nearer than %s to one of the course "
+                       "before.",
+                       "%u head joints are nearer than %s to one of the "
+                       "course before.",
                        n),
           n, stagger);
     case CW_TROUBLE_OFF_STUD:
@@ -148,8 +146,8 @@ check_trouble (CwChecking *checking, CwTroubleKind kind, guint n)
       break;
     case CW_TROUBLE_TOO_MANY:
       cw_check_add (checking, codes[kind], NULL,
-                    g_strdup (_ ("The panel is so small that the wall would "
-                                "take more than 200 000; none is laid.")));
+                    g_strdup (_ ("The wall would take more than 200 000 "
+                                "panels; none is laid.")));
       break;
     case CW_TROUBLE_LEAST_PIECE:
       check_pieces (checking, n);

@@ -34,12 +34,14 @@ void cw_check_site (CwChecking *checking);
 /* Takes @text. A code that the table does not know aborts. Borrowed. */
 CwCheck *cw_check_add (CwChecking *checking, const char *code,
                        const char *item, char *text);
+/* Takes @detail. */
+void cw_check_set_detail (CwCheck *check, char *detail);
 void cw_check_add_place (CwCheck *check, CwBox place);
 void cw_check_add_point (CwCheck *check, CwPoint place);
 /* A number that a waiver of the check is for, to three digits. */
 void cw_check_add_figure (CwCheck *check, double figure);
 
-/* For sentences; all (transfer full). @unit as a quantity's, or "Pa", "N". */
+/* For sentences; all (transfer full). @unit as cw_text_style_amount(). */
 char *cw_check_amount (const CwChecking *checking, double amount,
                        const char *unit);
 char *cw_check_length (const CwChecking *checking, CwLength length);

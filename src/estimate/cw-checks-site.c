@@ -32,16 +32,17 @@ tell_of_silica (CwChecking *checking)
       g_strdup_printf (
           g_dngettext (
               GETTEXT_PACKAGE,
-              "%u piece is sawn or rasped, which sets free respirable "
-              "crystalline silica: for a handheld power saw table 1 has water "
-              "fed to the blade, and protection for the lungs indoors and, "
-              "outdoors, beyond 4 hours a shift.",
-              "%u pieces are sawn or rasped, which sets free respirable "
-              "crystalline silica: for a handheld power saw table 1 has water "
-              "fed to the blade, and protection for the lungs indoors and, "
-              "outdoors, beyond 4 hours a shift.",
+              "Sawing or rasping %u piece sets free respirable crystalline "
+              "silica.",
+              "Sawing or rasping %u pieces sets free respirable crystalline "
+              "silica.",
               n),
           n));
+  cw_check_set_detail (
+      check,
+      g_strdup (_ ("For a handheld power saw table 1 has water fed to the "
+                  "blade, and protection for the lungs indoors and, outdoors, "
+                  "beyond 4 hours a shift.")));
   cw_check_add_figure (check, n);
 }
 
@@ -92,13 +93,14 @@ tell_of_falls (CwChecking *checking)
       checking, "falls", NULL,
       g_strdup_printf (
           g_dngettext (GETTEXT_PACKAGE,
-                       "%u wall reaches %s or more over its lowest point: %s "
-                       "has %s.",
-                       "%u walls reach %s or more over their lowest point: "
-                       "%s, the highest, has %s.",
+                       "%u wall reaches %s or more over its lowest point.",
+                       "%u walls reach %s or more over their lowest point.",
                        falls.n),
-          falls.n, limit,
-          *elevation->name ? elevation->name : elevation->id, height));
+          falls.n, limit));
+  cw_check_set_detail (
+      check, g_strdup_printf (
+                 _ ("The highest, %s, has %s."),
+                 *elevation->name ? elevation->name : elevation->id, height));
   cw_check_add_figure (check, falls.n);
   cw_check_add_figure (check, cw_length_in_m (falls.height));
 }

@@ -63,7 +63,7 @@ add_near_edge (CwChecking *checking, const CwStubOut *stub_out,
   CwCheck *check = cw_check_add (
       checking, "stub-out-near-edge", stub_out->id,
       g_strdup_printf (_ ("The hole for stub-out %s leaves %s to its piece's "
-                         "edge; %s is the limit set."),
+                         "edge; the limit is %s."),
                        stub_out->id, left, wanted));
 
   cw_check_add_figure (check, cw_length_in_m (hole->edge));
@@ -99,12 +99,12 @@ tell_of_services (CwChecking *checking)
   CwCheck *check = cw_check_add (
       checking, "services-behind", NULL,
       g_strdup_printf (g_dngettext (GETTEXT_PACKAGE,
-                                    "%u stub-out comes through: what it "
-                                    "belongs to runs in the wall behind.",
-                                    "%u stub-outs come through: what they "
-                                    "belong to runs in the wall behind.",
+                                    "%u stub-out comes through.",
+                                    "%u stub-outs come through.",
                                     stub_outs->len),
                        stub_outs->len));
+  cw_check_set_detail (check, g_strdup (_ ("What comes through runs in the "
+                                          "wall behind.")));
 
   cw_check_add_figure (check, stub_outs->len);
   for (guint i = 0; i < stub_outs->len; i++)

@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-checks-private.h"
 
-#include "cw-fastener-loads.h"
-
 static void
 check_free (CwCheck *check)
 {
@@ -10,6 +8,7 @@ check_free (CwCheck *check)
   g_free (check->item);
   g_array_unref (check->places);
   g_free (check->text);
+  g_free (check->detail);
   g_free (check->figures);
   if (check->waiver)
     cw_node_unref ((CwWaiver *) check->waiver);
@@ -32,6 +31,13 @@ cw_check_add (CwChecking *checking, const char *code, const char *item,
   check->figures = g_strdup ("");
   g_ptr_array_add (checking->checks, check);
   return check;
+}
+
+void
+cw_check_set_detail (CwCheck *check, char *detail)
+{
+  g_free (check->detail);
+  check->detail = detail;
 }
 
 void
@@ -60,25 +66,11 @@ cw_check_add_figure (CwCheck *check, double figure)
   check->figures = figures;
 }
 
-/* Pressures and forces are no quantities of the estimate. */
-static CwShownAmount
-shown (const CwTextStyle *style, double amount, const char *unit)
-{
-  const gboolean us = style->units == CW_UNITS_US;
-
-  if (g_str_equal (unit, "Pa"))
-    return us ? (CwShownAmount) { amount / CW_PA_PER_PSF, "psf", 1 }
-              : (CwShownAmount) { amount / 1000, "kPa", 2 };
-  if (g_str_equal (unit, "N"))
-    return us ? (CwShownAmount) { amount / CW_N_PER_LBF, "lb", 0 }
-              : (CwShownAmount) { amount, "N", 0 };
-  return cw_text_style_amount (style, amount, unit);
-}
-
 char *
 cw_check_amount (const CwChecking *checking, double amount, const char *unit)
 {
-  const CwShownAmount as = shown (checking->style, amount, unit);
+  const CwShownAmount as
+      = cw_text_style_amount (checking->style, amount, unit);
   g_autofree char *number
       = cw_text_style_number (checking->style, as.value, as.decimals);
 
@@ -174,28 +166,52 @@ check_wall (CwChecking *checking, const CwWallTakeoff *wall)
   cw_check_control_joints (checking);
 }
 
-GPtrArray *
-cw_checks_find (const CwTakeoff *takeoff, const CwTextStyle *style)
+/* FALSE when cancelled. */
+static gboolean
+check_walls (CwChecking *checking, GCancellable *cancellable)
 {
-  CwChecking checking = { .takeoff = takeoff, .style = style };
+  const GPtrArray *walls = checking->takeoff->walls;
 
-  g_return_val_if_fail (takeoff != NULL && style != NULL, NULL);
-
-  checking.checks
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) check_free);
-  check_project (&checking);
-  for (guint i = 0; i < takeoff->walls->len; i++)
-    check_wall (&checking, takeoff->walls->pdata[i]);
-  g_ptr_array_sort (checking.checks, compare_severity);
-  for (guint i = 0; i < checking.checks->len; i++)
+  for (guint i = 0; i < walls->len; i++)
     {
-      CwCheck *check = checking.checks->pdata[i];
-      const CwWaiver *waiver = cw_check_waiver (check, takeoff->project);
+      if (g_cancellable_is_cancelled (cancellable))
+        return FALSE;
+      check_wall (checking, walls->pdata[i]);
+    }
+  return TRUE;
+}
+
+static void
+take_waivers (const CwChecking *checking)
+{
+  for (guint i = 0; i < checking->checks->len; i++)
+    {
+      CwCheck *check = checking->checks->pdata[i];
+      const CwWaiver *waiver
+          = cw_check_waiver (check, checking->takeoff->project);
 
       if (!waiver)
         continue;
       check->waiver = cw_node_ref (waiver);
       check->is_changed = g_strcmp0 (waiver->figures, check->figures) != 0;
     }
-  return checking.checks;
+}
+
+GPtrArray *
+cw_checks_find (const CwTakeoff *takeoff, const CwTextStyle *style,
+                GCancellable *cancellable)
+{
+  CwChecking checking = { .takeoff = takeoff, .style = style };
+  g_autoptr (GPtrArray) checks = NULL;
+
+  g_return_val_if_fail (takeoff != NULL && style != NULL, NULL);
+
+  checks = g_ptr_array_new_with_free_func ((GDestroyNotify) check_free);
+  checking.checks = checks;
+  check_project (&checking);
+  if (!check_walls (&checking, cancellable))
+    return NULL;
+  g_ptr_array_sort (checks, compare_severity);
+  take_waivers (&checking);
+  return g_steal_pointer (&checks);
 }

@@ -44,7 +44,8 @@ typedef struct
   char *elevation_id;   /* (nullable): of the project as a whole */
   char *item;           /* id of the opening, sheet, buildup …; "" for the whole of it */
   GArray *places;       /* CwBox on the elevation: a point has no size, a line no width */
-  char *text;           /* a sentence with its numbers in the reader's units */
+  char *text;           /* a short sentence with its numbers in the reader's units */
+  char *detail;         /* (nullable): sentences with the inputs, and what follows */
   char *figures;        /* the numbers in a plain form that waivers keep */
   const CwWaiver *waiver;   /* (nullable) (owned) */
   gboolean is_changed;  /* its numbers are no longer those that were waived */
@@ -53,13 +54,16 @@ typedef struct
 /*
  * cw_checks_find:
  * @style: how numbers in the sentences look
+ * @cancellable: (nullable): looked at between walls
  *
  * By severity, then in the order of the elevations; the project's own first.
  * Waived ones are among them.
  *
- * Returns: (transfer full) (element-type CwCheck)
+ * Returns: (transfer full) (nullable) (element-type CwCheck): NULL only when
+ *   cancelled
  */
-GPtrArray *cw_checks_find (const CwTakeoff *takeoff, const CwTextStyle *style);
+GPtrArray *cw_checks_find (const CwTakeoff *takeoff, const CwTextStyle *style,
+                           GCancellable *cancellable);
 
 /* Of that severity and not waived. */
 guint cw_checks_count (const GPtrArray *checks, CwCheckSeverity severity);

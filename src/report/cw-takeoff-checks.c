@@ -25,17 +25,23 @@ elevation_name (const CwPapers *papers, const char *id)
   return elevation ? cw_papers_name (elevation) : id;
 }
 
-/* "South, Openings overlap: W1 and W2 share …" (transfer full) */
+/* "South, Openings overlap: W1 and W2 share …", with the inputs.
+ * (transfer full) */
 static char *
 check_text (const CwPapers *papers, const CwCheck *check)
 {
+  g_autofree char *words
+      = check->detail
+            ? g_strdup_printf ("%s %s", check->text, check->detail)
+            : g_strdup (check->text);
+
   return check->elevation_id
              ? g_strdup_printf (C_ ("elevation, check: sentence",
                                     "%s, %s: %s"),
                                 elevation_name (papers, check->elevation_id),
-                                _ (check->type->title), check->text)
+                                _ (check->type->title), words)
              : g_strdup_printf (C_ ("check: sentence", "%s: %s"),
-                                _ (check->type->title), check->text);
+                                _ (check->type->title), words);
 }
 
 /* (transfer full) */

@@ -161,7 +161,8 @@ cw_takeoff_to_pdf (const CwTakeoff *takeoff,
   g_return_val_if_fail (takeoff != NULL && options != NULL, NULL);
 
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
-  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &options->style);
+  g_autoptr (GPtrArray) checks
+      = cw_checks_find (takeoff, &options->style, NULL);
   g_autoptr (CwCutList) cuts = cw_cut_list_new (takeoff, cancellable);
   g_autoptr (CwPages) pages
       = pages_for (takeoff, options, bytes, cancellable);

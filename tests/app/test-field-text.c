@@ -94,12 +94,64 @@ points_at_the_character (void)
 }
 
 static void
+assert_unit (const char *element, const char *field, const char *style_name,
+             const char *unit)
+{
+  CwTextStyle style = style_named (style_name);
+  g_assert_cmpstr (
+      cw_field_text_unit (find_field (element, field), &style), ==, unit);
+}
+
+static void
 units_beside_entries (void)
 {
-  g_assert_cmpstr (cw_field_text_unit (find_field ("base-coat", "waste")), ==,
-                   "%");
-  g_assert_cmpstr (cw_field_text_unit (find_field ("window", "width")), ==,
-                   "");
+  assert_unit ("base-coat", "waste", "us", "%");
+  assert_unit ("window", "width", "us", "");
+  assert_unit ("wind", "pressure", "us", "psf");
+  assert_unit ("wind", "pressure", "metric", "Pa");
+  assert_unit ("wind", "speed", "us", "mph");
+  assert_unit ("wind", "speed", "metric", "m/s");
+  assert_unit ("panel", "mass", "us", "lb");
+  assert_unit ("labour", "panels", "us", "ft²/h");
+  assert_unit ("joint-mortar", "pot-life", "us", "min");
+}
+
+static void
+assert_read (const char *text, const char *element, const char *name,
+             gint64 expected)
+{
+  CwTextStyle style = style_named ("us");
+  g_autoptr (GError) error = NULL;
+  gint64 value;
+  cw_field_text_parse (find_field (element, name), text, &style, &value,
+                       &error);
+  g_assert_no_error (error);
+  g_assert_cmpint (value, ==, expected);
+}
+
+/* A designer's or a maker's figure is typed as it is given. */
+static void
+other_units_typed (void)
+{
+  assert_read ("960 Pa", "wind", "pressure", CW_DECIMAL (960));
+  assert_read ("44kg", "panel", "mass", CW_DECIMAL (44));
+  assert_read ("51.5 m/s ", "wind", "speed", 51500000);
+}
+
+/* What a file kept in the other system is shown short. */
+static void
+shown_short (void)
+{
+  CwTextStyle style = style_named ("us");
+  g_autofree char *mass = cw_field_text_format (
+      find_field ("panel", "mass"), CW_DECIMAL (43), &style);
+  g_autofree char *wetting = cw_field_text_format (
+      find_field ("joint-mortar", "wetting"), CW_DECIMAL_ONE / 2, &style);
+  g_autofree char *payload = cw_field_text_format (
+      find_field ("truck", "payload"), CW_DECIMAL (19958), &style);
+  g_assert_cmpstr (mass, ==, "94.8");
+  g_assert_cmpstr (wetting, ==, "0.0123");
+  g_assert_cmpstr (payload, ==, "43999.9");
 }
 
 int
@@ -111,5 +163,7 @@ main (int argc, char **argv)
   g_test_add_func ("/field-text/points-at-the-character",
                    points_at_the_character);
   g_test_add_func ("/field-text/units-beside-entries", units_beside_entries);
+  g_test_add_func ("/field-text/other-units-typed", other_units_typed);
+  g_test_add_func ("/field-text/shown-short", shown_short);
   return g_test_run ();
 }

@@ -80,6 +80,7 @@ test_us_amounts (void)
   assert_shown (CW_UNITS_US, 231 * 0.0254 * 0.0254 * 0.0254 * 1000, "L", 1,
                 "gal");                                  /* I-03 */
   assert_shown (CW_UNITS_US, 0.45359237, "kg", 1, "lb"); /* I-04 */
+  assert_shown (CW_UNITS_US, 4.4482216152605, "N", 1, "lb"); /* I-04 */
   assert_shown (CW_UNITS_US, 8, "h", 8, "h");
   assert_shown (CW_UNITS_US, 5, "%", 5, "%");
   assert_shown (CW_UNITS_US, 38, "", 38, "");
@@ -87,10 +88,38 @@ test_us_amounts (void)
 }
 
 static void
+assert_us_size (double size, const char *unit, double error,
+                const char *us_unit)
+{
+  CwTextStyle style = cw_text_style_plain (CW_UNITS_US);
+  CwShownAmount shown = cw_text_style_amount (&style, size, unit);
+  g_assert_cmpfloat_with_epsilon (shown.value, 1, error);
+  g_assert_cmpstr (shown.unit, ==, us_unit);
+}
+
+/* I-03 and I-05 to the places printed, NIST SP 811 appendix B (from memory);
+ * a mile is 5280 ft (derived from I-01); the last ones follow from the ones
+ * above. */
+static void
+test_us_sizes (void)
+{
+  assert_us_size (29.5735295625, "mL", 1e-14, "fl oz"); /* I-03 */
+  assert_us_size (47.88026, "Pa", 1e-7, "psf");         /* I-05 */
+  assert_us_size (6.894757, "MPa", 1e-7, "ksi");        /* I-05 */
+  assert_us_size (5280 * 0.3048 / 3600, "m/s", 1e-14, "mph");
+  assert_us_size (0.3048, "m/h", 1e-14, "ft/h");
+  assert_us_size (0.09290304, "m²/h", 1e-14, "ft²/h");
+  assert_us_size (0.45359237 / 0.09290304, "kg/m²", 1e-14, "lb/ft²");
+  assert_us_size (3.785411784 / 0.09290304, "L/m²", 1e-14, "gal/ft²");
+}
+
+static void
 test_metric_amounts (void)
 {
   static const char *const units[]
-      = { "m", "m²", "L", "kg", "h", "d", "%", "", "EUR" };
+      = { "m",   "m²",   "L",  "kg",  "h", "d",   "%",    "",
+          "EUR", "mL",   "Pa", "MPa", "N", "m/s", "kg/m²", "L/m²",
+          "m/h", "m²/h" };
   for (guint i = 0; i < G_N_ELEMENTS (units); i++)
     assert_shown (CW_UNITS_METRIC, 12.5, units[i], 12.5, units[i]);
 }
@@ -113,6 +142,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/text-style/number/ties", test_ties);
   g_test_add_func ("/text-style/number/grouping", test_grouping);
   g_test_add_func ("/text-style/amount/us", test_us_amounts);
+  g_test_add_func ("/text-style/amount/us-sizes", test_us_sizes);
   g_test_add_func ("/text-style/amount/metric", test_metric_amounts);
   g_test_add_func ("/text-style/locale", test_locale);
   return g_test_run ();

@@ -48,64 +48,46 @@ assert_absent (const Fixture *fixture, const char *name)
   g_assert_false (g_file_test (path, G_FILE_TEST_EXISTS));
 }
 
+#define HEAVY                                                                 \
+  "warning: Panel heavy to lift by hand: Panel 50 × 600 × 2400 has "
+#define PLAN_LIFTING                                                          \
+  "Plan a hoist, a lifter or more hands, and have a competent person judge "  \
+  "the work."
+#define IS_ONE_FIELD " is one field, over the limits set. "
+#define PLAN_JOINTS                                                           \
+  "Plan control joints with the designer, and draw walls that end at them "   \
+  "with edges of that kind."
+
 /* What the program says of a project, each line after the file's name. */
 static const char *const of_small[] = {
-  ":8: warning: Panel heavy to lift by hand: Panel 50 × 600 × 2400 has "
-  "43.0 kg, more when wet; the recommended weight limit is 8.3 kg for one "
-  "person: lifting index 5.2, 1.0 is the limit set. Two persons, half each: "
-  "2.6. That is common practice; the equation is for one person, and two "
-  "together can do less than twice as much. H 400 mm, V 750 mm where the "
-  "lift begins: RWL 9.6 kg; H 400 mm, V 1200 mm where it ends: RWL 8.3 kg; D "
-  "450 mm, A 0°, F 0.50 a minute for up to 8 h, C Poor. Plan a hoist, a "
-  "lifter or more hands, and have a competent person judge the work.",
+  ":8: " HEAVY "43.0 kg; the recommended limit for one person is 8.3 kg. "
+  PLAN_LIFTING,
   ":14: warning: <elevation id=\"e1\">: Control joints wanted: 9000 mm × "
-  "2700 mm is one field; at most 13.38 m², 5486.4 mm either way and 2.5 : 1 "
-  "are the limits set. 2 by 1 equal fields would keep them. Plan control "
-  "joints with the designer, and draw walls that end at them with edges of "
-  "that kind.",
+  "2700 mm" IS_ONE_FIELD PLAN_JOINTS,
   NULL
 };
 
 static const char *const of_example[] = {
-  ":8: warning: Panel heavy to lift by hand: Panel 50 × 600 × 2400 has "
-  "94.8 lb, more when wet; the recommended weight limit is 18.9 lb for one "
-  "person: lifting index 5.0, 1.0 is the limit set. Two persons, half each: "
-  "2.5. That is common practice; the equation is for one person, and two "
-  "together can do less than twice as much. H 1′ 3 3/4″, V 2′ 5 17/32″ where "
-  "the lift begins: RWL 21.7 lb; H 1′ 3 3/4″, V 3′ 11 1/4″ where it ends: "
-  "RWL 18.9 lb; D 1′ 5 23/32″, A 0°, F 0.50 a minute for up to 8 h, C Poor. "
-  "Plan a hoist, a lifter or more hands, and have a competent person judge "
-  "the work.",
+  ":8: " HEAVY "94.8 lb; the recommended limit for one person is 18.9 lb. "
+  PLAN_LIFTING,
   ":35: warning: <elevation id=\"e1\">: Stub-out off the cladding: Stub-out "
   "p1 does not come through the cladding. Move it onto the cladding, or take "
   "it away.",
   ":24: warning: <elevation id=\"e1\"> in 4 places: Control joints wanted: "
-  "29′ 6 21/64″ × 14′ 9 11/64″ is one field; at most 144.0 ft², 18′ 0″ "
-  "either way and 2.5 : 1 are the limits set. 4 by 1 equal fields would keep "
-  "them. Plan control joints with the designer, and draw walls that end at "
-  "them with edges of that kind.",
+  "29′ 6 21/64″ × 14′ 9 11/64″" IS_ONE_FIELD PLAN_JOINTS,
   NULL
 };
 
 static const char *const of_troubled[] = {
   ":18: error: <elevation id=\"e2\">: No outline: It has no outline, so "
   "nothing of it is counted. Draw the wall's outline.",
-  ":5: warning: Panel heavy to lift by hand: Panel 50 × 600 × 2400 has "
-  "43.0 kg, more when wet; the recommended weight limit is 8.3 kg for one "
-  "person: lifting index 5.2, 1.0 is the limit set. Two persons, half each: "
-  "2.6. That is common practice; the equation is for one person, and two "
-  "together can do less than twice as much. H 400 mm, V 750 mm where the "
-  "lift begins: RWL 9.6 kg; H 400 mm, V 1200 mm where it ends: RWL 8.3 kg; D "
-  "450 mm, A 0°, F 0.50 a minute for up to 8 h, C Poor. Plan a hoist, a "
-  "lifter or more hands, and have a competent person judge the work.",
+  ":5: " HEAVY "43.0 kg; the recommended limit for one person is 8.3 kg. "
+  PLAN_LIFTING,
   ":10: warning: <elevation id=\"e1\"> in 2 places: Pieces under the least: "
-  "2 pieces are under 400 mm, the least piece: the narrowest has 300 mm. "
-  "Move the offset or the base, or choose another bond.",
+  "2 pieces are under 400 mm: the narrowest has 300 mm. Move the offset or "
+  "the base, or choose another bond.",
   ":10: warning: <elevation id=\"e1\">: Control joints wanted: 300 mm × "
-  "1200 mm is one field; at most 13.38 m², 5486.4 mm either way and 2.5 : 1 "
-  "are the limits set. 1 by 2 equal fields would keep them. Plan control "
-  "joints with the designer, and draw walls that end at them with edges of "
-  "that kind.",
+  "1200 mm" IS_ONE_FIELD PLAN_JOINTS,
   NULL
 };
 

@@ -1,15 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A large job: 200 elevations, each 30 m × 12 m with 25 windows, no two
- * alike. What the first takeoff costs, what an edit of one wall does, and
- * what looking for the cut plans at the live effort does, afresh and after an
- * edit.
+ * alike. What the first takeoff costs, what an edit of one wall does, what
+ * looking for the cut plans at the live effort does, afresh and after an
+ * edit, and what finding the checks does.
  *
  *   bench-large-job [ELEVATIONS]
  */
 #include <stdio.h>
 #include <stdlib.h>
 
+#include "cw-checks.h"
 #include "large-job.h"
 
 #define ELEVATIONS 200
@@ -39,6 +40,16 @@ tell (const char *what, const CwTakeoff *takeoff)
 }
 
 static void
+tell_checks (const CwTakeoff *takeoff)
+{
+  const CwTextStyle style = cw_text_style_plain (CW_UNITS_METRIC);
+  began = g_get_monotonic_time ();
+  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style, NULL);
+  const double ms = (double)(g_get_monotonic_time () - began) / 1e3;
+  printf ("%-14s %9.1f ms  %u checks\n", "checks", ms, checks->len);
+}
+
+static void
 run (const CwProject *project)
 {
   began = g_get_monotonic_time ();
@@ -54,6 +65,7 @@ run (const CwProject *project)
   g_autoptr (CwTakeoff) again
       = cw_takeoff_improve (edited, CW_CUT_EFFORT_LIVE, NULL);
   tell ("improved again", again);
+  tell_checks (again);
 }
 
 int

@@ -8,6 +8,9 @@
 #include "cw-checks.h"
 #include "estimate-cases.h"
 
+/* What a row of the list says at once; two lines or three. */
+#define SHORT 110
+
 static const CwTextStyle *
 style (void)
 {
@@ -22,7 +25,7 @@ checks_of (const CwProject *project)
 {
   g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
 
-  return cw_checks_find (takeoff, style ());
+  return cw_checks_find (takeoff, style (), NULL);
 }
 
 static const CwCheck *
@@ -105,6 +108,9 @@ test_sentences (void)
       const CwCheck *check = checks->pdata[i];
 
       assert_sentence (check->text);
+      g_assert_cmpint (g_utf8_strlen (check->text, -1), <=, SHORT);
+      if (check->detail)
+        assert_sentence (check->detail);
       if (i > 0)
         g_assert_cmpint (((CwCheck *) checks->pdata[i - 1])->type->severity,
                          <=, check->type->severity);

@@ -227,7 +227,7 @@ test_troubles (void)
   const int to = paper_find_section (document, "Elevation Wall 1", 0);
   g_autofree char *text = paper_text (document, 0, to);
   const CwTextStyle style = cw_text_style_plain (CW_UNITS_METRIC);
-  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style);
+  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style, NULL);
   g_assert_cmpuint (wall->layout->troubles->len, >, 0);
   g_assert_nonnull (strstr (text, "Pieces under the least"));
   for (guint i = 0; i < checks->len; i++)
