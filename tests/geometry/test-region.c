@@ -407,6 +407,11 @@ test_move (void)
       g_autoptr (CwRegion) back
           = cw_region_move (moved, CW_MM (-7000), CW_MM (300));
       CwBox before = cw_region_box (region), after = cw_region_box (moved);
+      g_assert_true (cw_region_is_empty (moved)
+                     == cw_region_is_empty (region));
+      /* Openings may cover the whole of a wall: one in some 80 000. */
+      if (cw_region_is_empty (region))
+        continue;
       g_assert_cmpint (after.left, ==, before.left + CW_MM (7000));
       g_assert_cmpint (after.top, ==, before.top - CW_MM (300));
       assert_near (cw_region_area (moved), cw_region_area (region), 1e-11);
