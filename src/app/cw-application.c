@@ -249,6 +249,7 @@ static const struct
   { "win.show-dimensions", { "<Control>7" } },
   { "win.show-levels", { "<Control>8" } },
   { "win.show-checks", { "<Control>9" } },
+  { "win.list-items", { "<Control>l" } },
   { "win.as-printed", { "F7" } },
   { "win.closer", { "<Control>plus", "<Control>equal" } },
   { "win.farther", { "<Control>minus" } },

@@ -63,7 +63,7 @@ new_layers_button (void)
 {
   GtkWidget *button = cw_icon_menu_button_new (
       "cw-layers-symbolic", _("What is shown"), "layers-menu");
-  add_key (button, "F8");
+  add_key (button, "F9");
   gtk_widget_set_valign (button, GTK_ALIGN_CENTER);
   return button;
 }

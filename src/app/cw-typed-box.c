@@ -132,7 +132,7 @@ add_entry (CwTypedBox *box)
 {
   box->entry = gtk_entry_new ();
   gtk_editable_set_width_chars (GTK_EDITABLE (box->entry), 14);
-  cw_widget_set_name (box->entry, _("Length or size"));
+  cw_widget_set_name (box->entry, _("Length, size or place"));
   g_signal_connect_swapped (box->entry, "activate", G_CALLBACK (give), box);
   GtkEventController *keys = gtk_event_controller_key_new ();
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);

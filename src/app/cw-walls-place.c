@@ -5,6 +5,7 @@
 #include "cw-checker.h"
 #include "cw-elevation-list.h"
 #include "cw-inspector.h"
+#include "cw-item-list.h"
 #include "cw-look.h"
 #include "cw-quantities.h"
 #include "cw-sheet-list.h"
@@ -16,6 +17,7 @@ struct _CwWallsPlace
   GtkWidget parent;
   GtkWidget *whole;
   CwElevationList *elevations;
+  CwItemList *items;
   CwSheetList *sheets;
   CwCheckList *checks;
   CwBoardFrame *board_frame;
@@ -43,6 +45,13 @@ cw_walls_place_setting (CwWallsPlace *place)
 }
 
 void
+cw_walls_place_list_items (CwWallsPlace *place)
+{
+  g_return_if_fail (CW_IS_WALLS_PLACE (place));
+  cw_item_list_enter (place->items);
+}
+
+void
 cw_walls_place_type (CwWallsPlace *place)
 {
   g_return_if_fail (CW_IS_WALLS_PLACE (place));
@@ -65,6 +74,7 @@ cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
   cw_board_frame_set_job (place->board_frame, job);
   cw_setting_panel_follow (place->setting, place->board_frame, job);
   cw_elevation_list_set_job (place->elevations, job);
+  cw_item_list_set_job (place->items, job);
   cw_sheet_list_set_job (place->sheets, job);
   place->checker = cw_checker_new (job);
   g_signal_connect_object (place->checker, "changed",
@@ -105,6 +115,7 @@ ensure_types (void)
 {
   g_type_ensure (CW_TYPE_TOOL_BAR);
   g_type_ensure (CW_TYPE_ELEVATION_LIST);
+  g_type_ensure (CW_TYPE_ITEM_LIST);
   g_type_ensure (CW_TYPE_SHEET_LIST);
   g_type_ensure (CW_TYPE_CHECK_LIST);
   g_type_ensure (CW_TYPE_BOARD_FRAME);
@@ -125,6 +136,7 @@ cw_walls_place_class_init (CwWallsPlaceClass *class)
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, whole);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
                                         elevations);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, items);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, sheets);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, checks);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,

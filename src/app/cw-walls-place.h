@@ -20,6 +20,8 @@ void cw_walls_place_set_job (CwWallsPlace *place, CwJob *job);
 CwBoard *cw_walls_place_board (CwWallsPlace *place);
 CwSettingPanel *cw_walls_place_setting (CwWallsPlace *place);
 /* Opens the entry at the pointer. */
+/* The keyboard goes to the list of what is on the wall. */
+void cw_walls_place_list_items (CwWallsPlace *place);
 void cw_walls_place_type (CwWallsPlace *place);
 
 G_END_DECLS

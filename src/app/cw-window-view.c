@@ -99,6 +99,12 @@ fit_selection (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+list_items (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  cw_walls_place_list_items (cw_window_walls (data));
+}
+
+static void
 closer (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   cw_board_zoom_by (cw_window_board (data), STEP);
@@ -131,6 +137,7 @@ cw_window_add_view_actions (CwWindow *window)
   static const GActionEntry entries[] = {
     { "tool", NULL, "s", "'select'", tool_chosen },
     { "fit", fit, NULL, NULL, NULL },
+    { "list-items", list_items, NULL, NULL, NULL },
     { "fit-selection", fit_selection, NULL, NULL, NULL },
     { "as-printed", NULL, NULL, "false", as_printed_changed },
     { "closer", closer, NULL, NULL, NULL },

@@ -50,7 +50,7 @@ see_pointer (CwBoard *self, GtkEventController *controller, double x,
   self->x = self->seen_x = x;
   self->y = self->seen_y = y;
   self->has_pointer = TRUE;
-  self->by_keys = FALSE;
+  self->by_keys = self->held = FALSE;
   self->hold = present_hold (
       self, gtk_event_controller_get_current_event_state (controller));
 }
@@ -344,12 +344,23 @@ nudge_by_key (CwBoard *self, guint key, GdkModifierType state)
 static gboolean
 escape (CwBoard *self)
 {
+  if (self->held)
+    self->held = self->pressed = FALSE;
   if (cw_tool_cancel (self->tool))
     return TRUE;
   if (self->kind == CW_TOOL_SELECT)
     return FALSE;
   cw_board_set_tool (self, CW_TOOL_SELECT);
   return TRUE;
+}
+
+/* Enter is as good as Space where there is nothing to finish. */
+static gboolean
+press_by_key (CwBoard *self)
+{
+  if (self->by_keys)
+    cw_board_click_crosshair (self);
+  return self->by_keys;
 }
 
 static gboolean
@@ -359,7 +370,7 @@ edit_by_key (CwBoard *self, guint key)
     {
     case GDK_KEY_Return:
     case GDK_KEY_KP_Enter:
-      return cw_tool_finish (self->tool);
+      return cw_tool_finish (self->tool) || press_by_key (self);
     case GDK_KEY_Escape:
       return escape (self);
     case GDK_KEY_BackSpace:
@@ -433,6 +444,11 @@ on_key (GtkEventControllerKey *controller, guint key, guint code,
   if (self->tool == NULL)
     return FALSE;
   self->hold = present_hold (self, state);
+  if (key == GDK_KEY_space && state & GDK_CONTROL_MASK)
+    {
+      cw_board_hold_crosshair (self);
+      return TRUE;
+    }
   if (key == GDK_KEY_space)
     {
       self->space_used &= self->space;
@@ -444,7 +460,8 @@ on_key (GtkEventControllerKey *controller, guint key, guint code,
   if (!(state & GDK_CONTROL_MASK) && hold_free (self, key, TRUE))
     return TRUE;
   if (state & GDK_CONTROL_MASK)
-    taken = zoom_by_key (self, key);
+    taken = zoom_by_key (self, key)
+            || cw_board_move_crosshair (self, key, state);
   else if (!cw_board_move_crosshair (self, key, state)
            && !nudge_by_key (self, key, state) && !edit_by_key (self, key))
     taken = !(state & GDK_ALT_MASK) && plain_key (self, key);

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The crosshair: arrows move it, Space clicks there. With something selected
- * the arrows move that instead.
+ * The crosshair: arrows move it, Space or Enter clicks there, Control with
+ * Space takes hold there and lets go again, as a drag. With something selected
+ * the arrows move that instead, and with Control the crosshair all the same.
  */
 #include "cw-board-private.h"
 
@@ -13,9 +14,9 @@
 #define GAP 4.0f
 
 static gboolean
-has_crosshair (CwBoard *self)
+has_crosshair (CwBoard *self, GdkModifierType state)
 {
-  return self->kind != CW_TOOL_SELECT
+  return self->held || state & GDK_CONTROL_MASK || self->kind != CW_TOOL_SELECT
          || cw_document_selection (self->document)[0] == NULL;
 }
 
@@ -70,7 +71,7 @@ cw_board_move_crosshair (CwBoard *self, guint key, GdkModifierType state)
 {
   int across, down;
 
-  if (self->pressed || !has_crosshair (self)
+  if ((self->pressed && !self->held) || !has_crosshair (self, state)
       || !find_way (key, &across, &down))
     return FALSE;
   begin (self);
@@ -84,10 +85,50 @@ cw_board_move_crosshair (CwBoard *self, guint key, GdkModifierType state)
 }
 
 void
+cw_board_crosshair_to (CwBoard *self, CwPoint at)
+{
+  double x, y;
+
+  g_return_if_fail (CW_IS_BOARD (self));
+
+  cw_board_to_widget (self, at, &x, &y);
+  begin (self);
+  step_by (self, x - self->x, y - self->y);
+  self->hold = CW_HOLD_NONE;
+  cw_board_feed_again (self);
+  cw_board_tell_pointer (self);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+/* What a button that is pressed, dragged and let go does. */
+void
+cw_board_hold_crosshair (CwBoard *self)
+{
+  CwPointer pointer;
+
+  begin (self);
+  self->hold = CW_HOLD_NONE;
+  pointer = cw_board_pointer (self, self->x, self->y);
+  self->held = self->pressed = !self->held;
+  if (self->held)
+    cw_tool_press (self->tool, &pointer, 1);
+  else
+    cw_tool_release (self->tool, &pointer);
+  cw_board_after_tool (self);
+  cw_board_tell_pointer (self);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+void
 cw_board_click_crosshair (CwBoard *self)
 {
   CwPointer pointer = cw_board_pointer (self, self->x, self->y);
 
+  if (self->held)
+    {
+      cw_board_hold_crosshair (self);
+      return;
+    }
   cw_tool_press (self->tool, &pointer, 1);
   cw_tool_release (self->tool, &pointer);
   cw_board_after_tool (self);
@@ -110,11 +151,12 @@ cw_board_show_crosshair (CwBoard *self, GtkSnapshot *snapshot)
   GdkRGBA colour = { (float) line->red, (float) line->green,
                      (float) line->blue, 1 };
   float x = (float) self->x, y = (float) self->y;
+  float wide = self->held ? 4 : 2;
 
   if (!self->by_keys)
     return;
-  show_bar (snapshot, &colour, x - ARM, y - 1, ARM - GAP, 2);
-  show_bar (snapshot, &colour, x + GAP, y - 1, ARM - GAP, 2);
-  show_bar (snapshot, &colour, x - 1, y - ARM, 2, ARM - GAP);
-  show_bar (snapshot, &colour, x - 1, y + GAP, 2, ARM - GAP);
+  show_bar (snapshot, &colour, x - ARM, y - wide / 2, ARM - GAP, wide);
+  show_bar (snapshot, &colour, x + GAP, y - wide / 2, ARM - GAP, wide);
+  show_bar (snapshot, &colour, x - wide / 2, y - ARM, wide, ARM - GAP);
+  show_bar (snapshot, &colour, x - wide / 2, y + GAP, wide, ARM - GAP);
 }

@@ -78,6 +78,7 @@ struct _CwBoard
   double x, y;                  /* the pointer, or the crosshair, pixels */
   gboolean has_pointer;
   gboolean by_keys;             /* the crosshair is moved by keys */
+  gboolean held;                /* by keys, as by a button */
   double seen_x, seen_y;        /* where the pointer itself was last */
   CwHold hold;
   gboolean freed;               /* F is held: snapping off */
@@ -126,7 +127,12 @@ void cw_board_tell_pointer (CwBoard *self);
 gboolean cw_board_move_crosshair (CwBoard *self, guint key,
                                   GdkModifierType state);
 void cw_board_click_crosshair (CwBoard *self);
+void cw_board_hold_crosshair (CwBoard *self);
 void cw_board_show_crosshair (CwBoard *self, GtkSnapshot *snapshot);
+
+/* cw-board-reading.c: where it is and on what; NULL: keys do not move it.
+ * (transfer full) (nullable) */
+char *cw_board_describe_crosshair (CwBoard *self);
 
 /* cw-board-menu.c */
 void cw_board_listen_for_menu (CwBoard *self);

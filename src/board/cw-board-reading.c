@@ -80,3 +80,20 @@ cw_board_zoom_to_selection (CwBoard *self)
   cw_board_feed_again (self);
   return TRUE;
 }
+
+char *
+cw_board_describe_crosshair (CwBoard *self)
+{
+  CwPoint at = cw_view_point (&self->view, self->x, self->y);
+  g_autofree char *across = cw_length_format (at.x, &self->style);
+  g_autofree char *up = cw_length_format (at.y, &self->style);
+  g_autofree char *words = NULL;
+
+  if (!self->by_keys)
+    return NULL;
+  words = cw_board_words_at_pointer (self);
+  if (words)
+    /* Translators: across, up, and what lies there. */
+    return g_strdup_printf (_ ("At %s, %s: %s"), across, up, words);
+  return g_strdup_printf (_ ("At %s, %s"), across, up);
+}

@@ -132,8 +132,10 @@ tell_assistive (CwBoard *self)
   g_autofree char *selected = describe_selection (self);
   g_autofree char *label = g_strdup_printf (
       _ ("Drawing board: %s"), _ (cw_tool_infos[self->kind].label));
+  g_autofree char *crosshair = cw_board_describe_crosshair (self);
   g_autofree char *description
-      = g_strdup_printf ("%s. %s. %s", wall, selected, self->hint);
+      = g_strdup_printf ("%s%s%s. %s. %s", crosshair ? crosshair : "",
+                         crosshair ? ". " : "", wall, selected, self->hint);
 
   if (g_strcmp0 (label, self->label) == 0
       && g_strcmp0 (description, self->description) == 0)
@@ -229,7 +231,7 @@ renew_tool (CwBoard *self)
 {
   g_clear_pointer (&self->tool, cw_tool_free);
   self->had_points = FALSE;
-  self->pressed = FALSE;
+  self->pressed = self->held = FALSE;
   if (self->document == NULL)
     return;
   self->tool = cw_tool_new (self->kind, self->document);

@@ -45,6 +45,8 @@ gboolean cw_board_get_pointer (CwBoard *board, CwPoint *at);
 /* What rests under the pointer, in words; NULL: nothing, or the pointer is at
  * work. (transfer full) (nullable) */
 char *cw_board_words_at_pointer (CwBoard *board);
+/* Brings the crosshair there, as keys would. */
+void cw_board_crosshair_to (CwBoard *board, CwPoint at);
 const char *cw_board_get_hint (CwBoard *board);
 gboolean cw_board_enter_text (CwBoard *board, const char *text, GError **error);
 

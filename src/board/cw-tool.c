@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-tool-private.h"
+#include "cw-typed-place.h"
 
 const CwToolInfo cw_tool_infos[CW_N_TOOLS] = {
   [CW_TOOL_SELECT] = { CW_TOOL_SELECT, "select", N_ ("Select"), "v",
@@ -149,11 +150,30 @@ cw_tool_nudge (CwTool *tool, CwLength dx, CwLength dy)
     tool->klass->nudge (tool, dx, dy);
 }
 
+/* As a click there would do, but exactly there. */
+static gboolean
+click_at_text (CwTool *tool, const char *text, GError **error)
+{
+  CwPointer pointer = { .nm_per_pixel = tool->has_pointer
+                                            ? tool->pointer.nm_per_pixel
+                                            : (double) CW_NM_PER_MM,
+                        .hold = CW_HOLD_FREE };
+
+  if (!cw_typed_place (text, &tool->style, &pointer.at, error))
+    return FALSE;
+  cw_tool_move (tool, &pointer);
+  cw_tool_press (tool, &pointer, 1);
+  cw_tool_release (tool, &pointer);
+  return TRUE;
+}
+
 gboolean
 cw_tool_enter_text (CwTool *tool, const char *text, GError **error)
 {
   g_return_val_if_fail (tool != NULL && text != NULL, FALSE);
 
+  if (cw_typed_is_place (text))
+    return click_at_text (tool, text, error);
   if (tool->klass->enter_text)
     return tool->klass->enter_text (tool, text, error);
   cw_text_error_set (error, CW_TEXT_ERROR_UNEXPECTED, 0,

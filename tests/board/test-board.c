@@ -415,6 +415,128 @@ test_crosshair (void)
   g_assert_cmpint (corner->y, ==, 0);
 }
 
+static void
+step_with (Stage *stage, guint arrow, guint times, GdkModifierType state)
+{
+  for (guint i = 0; i < times; i++)
+    g_assert_true (key (stage, arrow, state));
+}
+
+/* Takes hold of a window, carries it ten steps and lets go: no pointer. */
+static void
+test_crosshair_drags (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+  const CwNode *window;
+  gint64 x;
+
+  cw_board_set_layers (stage->board, CW_LAYER_WALL, FALSE);
+  g_assert_true (cw_board_enter_text (stage->board, "1600; 1600", NULL));
+  case_assert_selected (stage->document, "o1");
+  cw_board_crosshair_to (stage->board, cw_point (CW_MM (1600), CW_MM (1600)));
+  g_assert_true (key (stage, GDK_KEY_space, GDK_CONTROL_MASK));
+  g_assert_true (cw_board_is_dragging (stage->board));
+  step_with (stage, GDK_KEY_Right, 5, GDK_SHIFT_MASK);
+  g_assert_true (key (stage, GDK_KEY_space, GDK_CONTROL_MASK));
+  g_assert_false (cw_board_is_dragging (stage->board));
+  window = case_item (stage->document, "o1");
+  x = case_get (window, "x");
+  g_assert_cmpint (x, >, CW_MM (1100));
+  g_assert_true (cw_document_can_undo (stage->document));
+  cw_document_undo (stage->document);
+  case_assert_box (stage->document, "o1", 1000, 900, 1200, 1400);
+}
+
+/* With something selected arrows move it; with Control the crosshair. */
+static void
+test_crosshair_beside_selection (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+  CwPoint before, after;
+
+  cw_document_select (stage->document, (const char *const[]) { "o1", NULL });
+  cw_board_get_pointer (stage->board, &before);
+  g_assert_true (key (stage, GDK_KEY_Right, GDK_CONTROL_MASK));
+  cw_board_get_pointer (stage->board, &before);
+  g_assert_true (key (stage, GDK_KEY_Right, GDK_CONTROL_MASK));
+  cw_board_get_pointer (stage->board, &after);
+  g_assert_cmpint (after.x, >, before.x);
+  case_assert_box (stage->document, "o1", 1000, 900, 1200, 1400);
+}
+
+/* Enter clicks where there is nothing to finish. */
+static void
+test_enter_clicks (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+
+  cw_board_crosshair_to (stage->board, cw_point (CW_MM (1600), CW_MM (1600)));
+  g_assert_true (key (stage, GDK_KEY_Return, 0));
+  case_assert_selected (stage->document, "o1");
+}
+
+static void
+test_zoom_to_selection (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+  double mm = cw_board_get_mm_per_pixel (stage->board);
+  graphene_rect_t area;
+
+  g_assert_false (cw_board_zoom_to_selection (stage->board));
+  cw_document_select (stage->document, (const char *const[]) { "p1", NULL });
+  g_assert_true (key (stage, GDK_KEY_z, 0));
+  g_assert_cmpfloat (cw_board_get_mm_per_pixel (stage->board), <, mm / 4);
+  g_assert_true (cw_board_get_selected_area (stage->board, &area));
+  g_assert_cmpfloat (area.origin.x, >, 0);
+  g_assert_cmpfloat (area.origin.x + area.size.width, <, WIDTH);
+}
+
+static guint
+lightness_at (Stage *stage, int x_mm, int y_mm)
+{
+  cairo_surface_t *surface = look (stage);
+  double x, y;
+  guint light;
+
+  cw_board_to_widget (stage->board, cw_point (CW_MM (x_mm), CW_MM (y_mm)), &x,
+                      &y);
+  light = lightness (surface, (int) x, (int) y);
+  cairo_surface_destroy (surface);
+  return light;
+}
+
+/* The clad face in the print's own tone instead of the screen's. */
+static void
+test_as_printed (void)
+{
+  if (!has_display ())
+    return;
+
+  g_autoptr (Stage) stage = stage_new (case_wall ());
+
+  g_assert_cmpuint (lightness_at (stage, 300, 300), ==,
+                    (0xf1 + 0xee + 0xe6) / 3);
+  cw_board_set_as_printed (stage->board, TRUE);
+  g_assert_cmpuint (lightness_at (stage, 300, 300), ==,
+                    (0xf7 + 0xf5 + 0xf0) / 3);
+  g_assert_cmpuint (lightness_at (stage, -300, 3400), ==, 255);
+  cw_board_set_as_printed (stage->board, FALSE);
+  g_assert_cmpuint (lightness_at (stage, 300, 300), ==,
+                    (0xf1 + 0xee + 0xe6) / 3);
+}
+
 /* At the edge of the window the paper moves under it. */
 static void
 test_crosshair_at_edge (void)
@@ -648,6 +770,12 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/widget/select-and-nudge", test_select_and_nudge);
   g_test_add_func ("/board/widget/crosshair/wall", test_crosshair);
   g_test_add_func ("/board/widget/crosshair/edge", test_crosshair_at_edge);
+  g_test_add_func ("/board/widget/crosshair/drags", test_crosshair_drags);
+  g_test_add_func ("/board/widget/crosshair/beside-selection",
+                   test_crosshair_beside_selection);
+  g_test_add_func ("/board/widget/crosshair/enter", test_enter_clicks);
+  g_test_add_func ("/board/widget/zoom-to-selection", test_zoom_to_selection);
+  g_test_add_func ("/board/widget/as-printed", test_as_printed);
   g_test_add_func ("/board/widget/wheel", test_wheel);
   g_test_add_func ("/board/widget/zoom-keys", test_zoom_keys);
   g_test_add_func ("/board/widget/sheet/shown", test_sheet);

@@ -78,6 +78,26 @@ test_edges (void)
     }
 }
 
+/* Corners typed as places from the origin, whatever the pointer does. */
+static void
+test_typed_places (void)
+{
+  g_auto (Hand) hand
+      = hand_new (CW_TOOL_WALL, case_empty (CW_UNITS_METRIC));
+  static const int corners[][2]
+      = { { 0, 0 }, { 4000, 0 }, { 4000, 2700 }, { 0, 2400 } };
+
+  hand_move (&hand, 777, 333);
+  hand_type (&hand, "0; 0");
+  hand_type (&hand, "4000; 0");
+  hand_type (&hand, "4 m; 2.7 m");
+  hand_type (&hand, "0; 2400");
+  g_assert_true (cw_tool_finish (hand.tool));
+  case_assert_outline (hand.document, "e1", 4, corners);
+  g_assert_cmpuint (hand_type_wrong (&hand, "0; 1; 2"), ==, 4);
+  g_assert_cmpuint (hand_type_wrong (&hand, "0; 1x"), ==, 4);
+}
+
 static void
 test_typed_sides (void)
 {
@@ -415,6 +435,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/wall-tool/clicks", test_clicks);
   g_test_add_func ("/board/wall-tool/clockwise", test_clockwise);
   g_test_add_func ("/board/wall-tool/edges", test_edges);
+  g_test_add_func ("/board/wall-tool/typed/places", test_typed_places);
   g_test_add_func ("/board/wall-tool/typed/sides", test_typed_sides);
   g_test_add_func ("/board/wall-tool/typed/offset", test_typed_offset);
   g_test_add_func ("/board/wall-tool/typed/rectangle", test_typed_rectangle);
