@@ -204,7 +204,7 @@ sound_assert_checked (const CwProject *project)
 {
   g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
   const CwTextStyle style = cw_text_style_plain (CW_UNITS_METRIC);
-  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style);
+  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style, NULL);
   Looking looking = { .checks = checks };
 
   for (gsize i = 0; i < cw_list_length (project->elevations); i++)
