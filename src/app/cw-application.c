@@ -36,7 +36,7 @@ opening_free (Opening *opening)
   g_free (opening);
 }
 
-static void
+static CwWindow *
 show_job (CwApplication *application, CwJob *job, GtkWindow *from)
 {
   CwWindow *window = cw_window_new (application, job);
@@ -44,6 +44,7 @@ show_job (CwApplication *application, CwJob *job, GtkWindow *from)
       && cw_job_is_untouched (cw_window_job (CW_WINDOW (from))))
     gtk_window_destroy (from);
   gtk_window_present (GTK_WINDOW (window));
+  return window;
 }
 
 static void
@@ -82,7 +83,10 @@ opened (GObject *source, GAsyncResult *result, gpointer data)
         cw_job_detach (job);
       else
         cw_recent_add (opening->file);
-      show_job (opening->application, job, opening->from);
+      CwWindow *window
+          = show_job (opening->application, job, opening->from);
+      if (opening->is_example)
+        cw_window_tour_if_new (window);
     }
   opening_free (opening);
 }

@@ -39,6 +39,29 @@ cw_edit_add_elevation (const CwProject *project, const char *name,
                                cw_list_append (project->elevations, node));
 }
 
+gboolean
+cw_edit_is_name_taken (const CwProject *project, const char *name)
+{
+  for (gsize i = 0; i < cw_list_length (project->elevations); i++)
+    {
+      const CwElevation *elevation = cw_list_at (project->elevations, i);
+      if (g_strcmp0 (elevation->name, name) == 0)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+char *
+cw_edit_free_name (const CwProject *project, const char *stem)
+{
+  for (guint i = 1;; i++)
+    {
+      g_autofree char *name = g_strdup_printf ("%s %u", stem, i);
+      if (!cw_edit_is_name_taken (project, name))
+        return g_steal_pointer (&name);
+    }
+}
+
 CwProject *
 cw_edit_duplicate_elevation (const CwProject *project, const char *id,
                              const char *name, char **new_id)

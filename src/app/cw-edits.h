@@ -21,6 +21,11 @@ typedef struct
 CwProject *cw_edit_add_elevation (const CwProject *project, const char *name,
                                   const CwSheetPlace *place, char **id);
 
+/* Whether an elevation has that name; one that none has: "Wall 1", "Wall 2" …
+ * (transfer full) */
+gboolean cw_edit_is_name_taken (const CwProject *project, const char *name);
+char *cw_edit_free_name (const CwProject *project, const char *stem);
+
 /* With everything on it, under new ids; the name is the caller's. */
 CwProject *cw_edit_duplicate_elevation (const CwProject *project,
                                         const char *id, const char *name,

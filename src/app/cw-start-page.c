@@ -45,9 +45,9 @@ add_ways (GtkWidget *box)
            _("Open a PDF or a picture, set its scale and trace the walls."),
            "win.add-sheet");
   add_way (box, "cw-typed-symbolic", _("From typed sizes"),
-           _("Type how long and how high a wall is, then place what is in "
+           _("Type how large a house or a wall is, then place what is in "
              "it."),
-           "win.type-wall");
+           "win.type-sizes");
   add_way (box, "cw-house-symbolic", _("From the example"),
            _("Look round a small house that is drawn already."),
            "win.open-example");

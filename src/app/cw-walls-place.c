@@ -4,6 +4,7 @@
 #include "cw-check-list.h"
 #include "cw-checker.h"
 #include "cw-elevation-list.h"
+#include "cw-i18n.h"
 #include "cw-inspector.h"
 #include "cw-item-list.h"
 #include "cw-look.h"
@@ -11,11 +12,12 @@
 #include "cw-sheet-list.h"
 #include "cw-status-line.h"
 #include "cw-tool-bar.h"
+#include "cw-tour.h"
 
 struct _CwWallsPlace
 {
   GtkWidget parent;
-  GtkWidget *whole;
+  GtkWidget *whole, *tools;
   CwElevationList *elevations;
   CwItemList *items;
   CwSheetList *sheets;
@@ -89,6 +91,30 @@ cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
   mark_checks (place);
 }
 
+void
+cw_walls_place_tour (CwWallsPlace *place)
+{
+  g_return_if_fail (CW_IS_WALLS_PLACE (place));
+  const CwTourStop stops[] = {
+    { place->tools, GTK_POS_BOTTOM, FALSE, _("Tools"),
+      _("Choose one with the mouse or by its key: W draws a wall, I a window, "
+        "D a door. The line at the foot says what the next click does.") },
+    { GTK_WIDGET (place->board_frame), GTK_POS_BOTTOM, TRUE, _("Drawing board"),
+      _("Click corners, or just type a size such as 12' x 9'. Without a mouse "
+        "arrows move a crosshair and Space clicks.") },
+    { GTK_WIDGET (place->elevations), GTK_POS_RIGHT, FALSE, _("Walls"),
+      _("Every elevation with its net area; below are what is on it, the plan "
+        "sheets, and what should be looked at before you order.") },
+    { GTK_WIDGET (place->inspector), GTK_POS_LEFT, FALSE, _("What is selected"),
+      _("Its sizes to the last fraction. Type over any of them.") },
+    { GTK_WIDGET (place->quantities), GTK_POS_LEFT, FALSE, _("Quantities"),
+      _("They follow each edit. Choose a line to see the steps to it and to "
+        "light up where it comes from.") },
+  };
+  cw_tour_start (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (place))), stops,
+                 G_N_ELEMENTS (stops));
+}
+
 static void
 light (CwWallsPlace *place, const CwQuantityType *type)
 {
@@ -138,6 +164,7 @@ cw_walls_place_class_init (CwWallsPlaceClass *class)
                                         elevations);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, items);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, sheets);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, tools);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, checks);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
                                         board_frame);

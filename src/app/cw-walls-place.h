@@ -20,6 +20,8 @@ void cw_walls_place_set_job (CwWallsPlace *place, CwJob *job);
 CwBoard *cw_walls_place_board (CwWallsPlace *place);
 CwSettingPanel *cw_walls_place_setting (CwWallsPlace *place);
 /* Opens the entry at the pointer. */
+/* Begins the short tour. */
+void cw_walls_place_tour (CwWallsPlace *place);
 /* The keyboard goes to the list of what is on the wall. */
 void cw_walls_place_list_items (CwWallsPlace *place);
 void cw_walls_place_type (CwWallsPlace *place);

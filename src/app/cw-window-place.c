@@ -5,21 +5,56 @@
  */
 #include "cw-window-private.h"
 
+#include "cw-tour.h"
+
 static const char *
 place_shown (CwWindow *window)
 {
   return gtk_stack_get_visible_child_name (GTK_STACK (window->stack));
 }
 
+/* Once the place has come into view. */
+#define TOUR_AFTER_MS 400
+
+static gboolean
+begin_tour (gpointer data)
+{
+  CwWindow *window = data;
+  if (gtk_widget_get_mapped (GTK_WIDGET (window->walls)))
+    cw_walls_place_tour (window->walls);
+  return G_SOURCE_REMOVE;
+}
+
+/* As soon as the walls are laid out. */
+void
+cw_window_tour_if_new (CwWindow *window)
+{
+  g_return_if_fail (CW_IS_WINDOW (window));
+  if (!cw_tour_was_seen ())
+    g_timeout_add_full (G_PRIORITY_DEFAULT_IDLE, TOUR_AFTER_MS, begin_tour,
+                        g_object_ref (window), g_object_unref);
+}
+
 static void
 go (CwWindow *window, const char *place)
 {
+  gboolean begins = g_str_equal (place, "walls")
+                    && g_strcmp0 (place_shown (window), "start") == 0;
   GAction *action
       = g_action_map_lookup_action (G_ACTION_MAP (window), "place");
   gtk_stack_set_visible_child_name (GTK_STACK (window->stack), place);
   if (g_strcmp0 (place, "start") != 0)
     g_simple_action_set_state (G_SIMPLE_ACTION (action),
                                g_variant_new_string (place));
+  if (begins)
+    cw_window_tour_if_new (window);
+}
+
+static void
+tour (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  cw_window_go_to_walls (data);
+  cw_walls_place_tour (CW_WINDOW (data)->walls);
 }
 
 void
@@ -94,6 +129,7 @@ cw_window_add_place_actions (CwWindow *window)
 {
   static const GActionEntry entries[] = {
     { "place", NULL, "s", "'walls'", place_chosen },
+    { "tour", tour, NULL, NULL, NULL },
     { "show-piece", show_piece, "(suu)", NULL, NULL },
   };
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries,

@@ -5,36 +5,13 @@
 #include "cw-window-private.h"
 
 #include "cw-edits.h"
+#include "cw-house-dialog.h"
 
 static void
 edit (CwWindow *window, CwProject *next, const char *name)
 {
   cw_document_edit (cw_window_document (window), next, name, NULL);
   cw_node_unref (next);
-}
-
-static gboolean
-is_name_taken (const CwProject *project, const char *name)
-{
-  for (gsize i = 0; i < cw_list_length (project->elevations); i++)
-    {
-      const CwElevation *elevation = cw_list_at (project->elevations, i);
-      if (g_strcmp0 (elevation->name, name) == 0)
-        return TRUE;
-    }
-  return FALSE;
-}
-
-/* @format has a place for a number. (transfer full) */
-static char *
-free_name (const CwProject *project, const char *stem)
-{
-  for (guint i = 1;; i++)
-    {
-      g_autofree char *name = g_strdup_printf ("%s %u", stem, i);
-      if (!is_name_taken (project, name))
-        return g_steal_pointer (&name);
-    }
 }
 
 static void
@@ -72,7 +49,7 @@ cw_window_begin_wall (CwWindow *window, const char *sheet_id)
   else
     {
       g_autofree char *id = NULL;
-      g_autofree char *name = free_name (project, _("Wall"));
+      g_autofree char *name = cw_edit_free_name (project, _("Wall"));
       CwSheetPlace place = { sheet_id, 0, 0 };
       edit (window, cw_edit_add_elevation (project, name, &place, &id),
             _("Add a wall"));
@@ -106,6 +83,21 @@ type_wall (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+walls_made (gpointer data)
+{
+  CwWindow *window = data;
+  cw_window_go_to_walls (window);
+  cw_board_zoom_fit (cw_window_board (window));
+}
+
+static void
+type_sizes (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  CwWindow *window = data;
+  cw_house_dialog_show (GTK_WINDOW (window), window->job, walls_made, window);
+}
+
+static void
 show_copy (CwWindow *window,
            CwProject *(*copied) (const CwProject *project, const char *id,
                                  const char *name, char **new_id),
@@ -114,7 +106,7 @@ show_copy (CwWindow *window,
   const CwProject *project = cw_window_project (window);
   const CwElevation *elevation = cw_window_elevation (window);
   g_autofree char *id = NULL;
-  g_autofree char *name = free_name (project, elevation->name);
+  g_autofree char *name = cw_edit_free_name (project, elevation->name);
   edit (window, copied (project, elevation->id, name, &id), step);
   show_wall (window, id);
 }
@@ -187,6 +179,7 @@ cw_window_add_wall_actions (CwWindow *window)
   static const GActionEntry entries[] = {
     { "add-wall", add_wall, NULL, NULL, NULL },
     { "type-wall", type_wall, NULL, NULL, NULL },
+    { "type-sizes", type_sizes, NULL, NULL, NULL },
     { "duplicate-wall", duplicate_wall, NULL, NULL, NULL },
     { "duplicate-mirrored", duplicate_mirrored, NULL, NULL, NULL },
     { "move-wall", move_wall, "i", NULL, NULL },

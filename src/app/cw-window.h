@@ -24,4 +24,7 @@ CwPanelsPlace *cw_window_panels (CwWindow *window);
 void cw_window_go_to_walls (CwWindow *window);
 void cw_window_go_to_panels (CwWindow *window);
 
+/* Begins the short tour, unless somebody dismissed it. */
+void cw_window_tour_if_new (CwWindow *window);
+
 G_END_DECLS
