@@ -77,7 +77,8 @@ remake_rows (CwQuantities *self, const GPtrArray *amounts)
     {
       const CwQuantity *quantity = amounts->pdata[i];
       gtk_list_box_append (GTK_LIST_BOX (self->box),
-                           cw_quantity_row_new (quantity->type));
+                           cw_quantity_row_new (quantity->type,
+                                                quantity->variant));
     }
 }
 
@@ -162,7 +163,8 @@ static void
 row_selected (CwQuantities *self, GtkListBoxRow *row)
 {
   g_signal_emit (self, signals[LIT], 0,
-                 row ? cw_quantity_row_type (CW_QUANTITY_ROW (row)) : NULL);
+                 row ? cw_quantity_row_type (CW_QUANTITY_ROW (row)) : NULL,
+                 row ? cw_quantity_row_variant (CW_QUANTITY_ROW (row)) : NULL);
   show_steps (self);
 }
 
@@ -280,8 +282,8 @@ cw_quantities_class_init (CwQuantitiesClass *class)
   gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (class),
                                             GTK_TYPE_BOX_LAYOUT);
   signals[LIT] = g_signal_new ("lit", CW_TYPE_QUANTITIES, G_SIGNAL_RUN_LAST,
-                               0, NULL, NULL, NULL, G_TYPE_NONE, 1,
-                               G_TYPE_POINTER);
+                               0, NULL, NULL, NULL, G_TYPE_NONE, 2,
+                               G_TYPE_POINTER, G_TYPE_STRING);
 }
 
 static void

@@ -4,7 +4,8 @@
  * following every change. While newer ones are being worked out the last good
  * ones stay, a little dimmed.
  *
- * Signal "lit" (pointer to a CwQuantityType or NULL): a line was chosen.
+ * Signal "lit" (pointer to a CwQuantityType or NULL, its variant or NULL): a
+ * line was chosen.
  */
 #pragma once
 

@@ -14,6 +14,7 @@ struct _CwQuantityRow
 {
   GtkListBoxRow parent;
   const CwQuantityType *type;
+  char *variant;            /* (nullable) */
   const char *amount_unit;  /* static, or a currency's code */
   GtkWidget *name, *change, *figure, *unit, *order, *note;
   double amount;
@@ -28,6 +29,13 @@ cw_quantity_row_type (CwQuantityRow *row)
 {
   g_return_val_if_fail (CW_IS_QUANTITY_ROW (row), NULL);
   return row->type;
+}
+
+const char *
+cw_quantity_row_variant (CwQuantityRow *row)
+{
+  g_return_val_if_fail (CW_IS_QUANTITY_ROW (row), NULL);
+  return row->variant;
 }
 
 const char *
@@ -141,6 +149,7 @@ static void
 cw_quantity_row_finalize (GObject *object)
 {
   g_free (CW_QUANTITY_ROW (object)->steps);
+  g_free (CW_QUANTITY_ROW (object)->variant);
   G_OBJECT_CLASS (cw_quantity_row_parent_class)->finalize (object);
 }
 
@@ -193,10 +202,11 @@ cw_quantity_row_init (CwQuantityRow *row)
 }
 
 GtkWidget *
-cw_quantity_row_new (const CwQuantityType *type)
+cw_quantity_row_new (const CwQuantityType *type, const char *variant)
 {
   CwQuantityRow *row = g_object_new (CW_TYPE_QUANTITY_ROW, NULL);
   row->type = type;
+  row->variant = g_strdup (variant);
   if (type->help)
     gtk_widget_set_tooltip_text (GTK_WIDGET (row), _(type->help));
   return GTK_WIDGET (row);

@@ -15,8 +15,11 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (CwQuantityRow, cw_quantity_row, CW, QUANTITY_ROW,
                       GtkListBoxRow)
 
-GtkWidget *cw_quantity_row_new (const CwQuantityType *type);
+/* @variant: (nullable) */
+GtkWidget *cw_quantity_row_new (const CwQuantityType *type,
+                                const char *variant);
 const CwQuantityType *cw_quantity_row_type (CwQuantityRow *row);
+const char *cw_quantity_row_variant (CwQuantityRow *row);   /* borrowed */
 
 /* @tell_change: what was shown before is of the same thing, so that a change
  * stands beside the figure for a while. A line of nothing is hidden. */

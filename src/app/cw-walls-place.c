@@ -116,9 +116,9 @@ cw_walls_place_tour (CwWallsPlace *place)
 }
 
 static void
-light (CwWallsPlace *place, const CwQuantityType *type)
+light (CwWallsPlace *place, const CwQuantityType *type, const char *variant)
 {
-  cw_board_light (cw_walls_place_board (place), type);
+  cw_board_light (cw_walls_place_board (place), type, variant);
 }
 
 static void

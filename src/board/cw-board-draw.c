@@ -112,8 +112,10 @@ draw_lit (CwBoard *self)
 
   if (self->lit_places)
     return cw_board_draw_lit_check (self);
-  return takeoff && self->lit ? cw_elevation_drawing_lit (takeoff, self->lit)
-                              : NULL;
+  return takeoff && self->lit
+             ? cw_elevation_drawing_lit (takeoff, self->lit,
+                                         self->lit_variant)
+             : NULL;
 }
 
 static void

@@ -52,6 +52,7 @@ struct _CwBoard
   gboolean shows_sheet;
   gboolean as_printed;
   const CwQuantityType *lit;
+  char *lit_variant;            /* (nullable): of that quantity */
   GPtrArray *checks;            /* (nullable): CwCheck */
   GArray *lit_places;           /* (nullable): CwBox, of the check that is lit */
   char *lit_elevation;          /* (nullable): whose places they are */

@@ -417,15 +417,19 @@ cw_board_set_layers (CwBoard *self, CwLayers layers, gboolean sheet)
 }
 
 void
-cw_board_light (CwBoard *self, const CwQuantityType *type)
+cw_board_light (CwBoard *self, const CwQuantityType *type,
+                const char *variant)
 {
   g_return_if_fail (CW_IS_BOARD (self));
 
-  if (type == self->lit && (type == NULL || !self->lit_places))
+  if (type == self->lit && g_strcmp0 (variant, self->lit_variant) == 0
+      && (type == NULL || !self->lit_places))
     return;
   if (type)
     cw_board_light_check (self, NULL);
   self->lit = type;
+  g_free (self->lit_variant);
+  self->lit_variant = g_strdup (variant);
   cw_board_spoil (self, 1 << CW_BOARD_LIT);
 }
 
@@ -465,6 +469,7 @@ cw_board_finalize (GObject *object)
   g_free (self->elevation_id);
   g_free (self->sheet_id);
   g_free (self->hint);
+  g_free (self->lit_variant);
   g_free (self->label);
   g_free (self->description);
   G_OBJECT_CLASS (cw_board_parent_class)->finalize (object);

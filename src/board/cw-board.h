@@ -66,7 +66,10 @@ void cw_board_light_check (CwBoard *board, const CwCheck *check);
 /* Lights up and shows what lies there on that elevation, as a piece of it. */
 void cw_board_light_box (CwBoard *board, const char *elevation_id,
                          const CwBox *box);
-void cw_board_light (CwBoard *board, const CwQuantityType *type);   /* NULL: nothing */
+/* What a line of the quantities comes from. @type NULL: nothing; @variant
+ * (nullable): of the line. */
+void cw_board_light (CwBoard *board, const CwQuantityType *type,
+                     const char *variant);
 
 void cw_board_zoom_fit (CwBoard *board);
 /* All that is selected, near, with some room about it; FALSE: nothing is. */

@@ -41,6 +41,7 @@ void cw_draw_dimension (CwDisplayList *list, const CwDimension *dimension,
 
 /* Just what a quantity comes from, in CW_STYLE_LIT. */
 CwDisplayList *cw_elevation_drawing_lit (const CwWallTakeoff *takeoff,
-                                         const CwQuantityType *type);
+                                         const CwQuantityType *type,
+                                         const char *variant);
 
 G_END_DECLS

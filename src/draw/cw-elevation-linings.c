@@ -14,7 +14,7 @@
 static GArray *
 trace_of (const CwLayerDrawing *drawing, const char *key)
 {
-  return cw_wall_trace (drawing->takeoff, cw_quantity_type (key));
+  return cw_wall_trace (drawing->takeoff, cw_quantity_type (key), NULL);
 }
 
 static void

@@ -41,10 +41,10 @@ light (CwDisplayList *list, const CwTraceItem *item)
 
 CwDisplayList *
 cw_elevation_drawing_lit (const CwWallTakeoff *takeoff,
-                          const CwQuantityType *type)
+                          const CwQuantityType *type, const char *variant)
 {
   CwDisplayList *list = cw_display_list_new ();
-  g_autoptr (GArray) trace = cw_wall_trace (takeoff, type);
+  g_autoptr (GArray) trace = cw_wall_trace (takeoff, type, variant);
 
   for (guint i = 0; i < trace->len; i++)
     light (list, &g_array_index (trace, CwTraceItem, i));

@@ -47,6 +47,14 @@ count_kinds (CwWallEstimate *estimate)
         count_variant (estimate, kinds[kind].variant);
 }
 
+char *
+cw_estimate_mark_variant (const CwMark *mark)
+{
+  return mark ? g_strconcat ("mark ", *mark->name ? mark->name : mark->id,
+                             NULL)
+              : NULL;
+}
+
 static void
 count_marks (CwWallEstimate *estimate)
 {
@@ -54,14 +62,11 @@ count_marks (CwWallEstimate *estimate)
 
   for (guint i = 0; i < wall->openings->len; i++)
     {
-      const CwMark *mark = opening_at (wall, i)->mark;
-      g_autofree char *variant = NULL;
+      g_autofree char *variant
+          = cw_estimate_mark_variant (opening_at (wall, i)->mark);
 
-      if (mark == NULL)
-        continue;
-      variant = g_strconcat ("mark ", *mark->name ? mark->name : mark->id,
-                             NULL);
-      count_variant (estimate, variant);
+      if (variant)
+        count_variant (estimate, variant);
     }
 }
 

@@ -93,6 +93,10 @@ CwRegion *cw_estimate_opened_outline (const CwWall *wall);
 gboolean cw_estimate_opening_of_tag (guint tag, guint *index,
                                      CwOpeningSide *side);
 
+/* How the schedule names a mark: "mark W1". (transfer full) (nullable): NULL
+ * for an opening without mark */
+char *cw_estimate_mark_variant (const CwMark *mark);
+
 /* The outline less unclad areas and the openings over @limit m².
  * (transfer full) */
 CwRegion *cw_estimate_less_openings_over (const CwWall *wall, double limit);
@@ -100,6 +104,8 @@ CwRegion *cw_estimate_less_openings_over (const CwWall *wall, double limit);
 gboolean cw_estimate_is1200_takes_reveals (const CwWall *wall, guint index);
 /* Up to which an opening is not deducted by that rule, m². */
 double cw_estimate_through_limit (const CwMeasure *measure);
+/* Of those over that, up to which one is deducted by half; 0: none is. */
+double cw_estimate_half_limit (const CwMeasure *measure);
 
 /* The strips as they lie, wraps flat beside the wall. (transfer full)
  * (element-type CwBox) (nullable): NULL when none are laid */

@@ -88,6 +88,16 @@ cw_estimate_through_limit (const CwMeasure *measure)
   return 0;
 }
 
+double
+cw_estimate_half_limit (const CwMeasure *measure)
+{
+  if (measure->rule == CW_MEASURE_HALF)
+    return G_MAXDOUBLE;
+  return measure->rule == CW_MEASURE_IS1200 && measure->face == CW_FACE_EQUAL
+             ? IS1200_LARGE
+             : 0;
+}
+
 static double
 measured_reveals (const CwWallEstimate *estimate)
 {

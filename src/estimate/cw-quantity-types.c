@@ -113,9 +113,10 @@ const CwQuantityType cw_quantity_types[] = {
         "panels, each once however many pieces it parts, and what is then "
         "sawn out of them: notches, rakes and rectangular holes. Rasped "
         "sides are not sawn."),
-    PIECES (CUT) },
+    CW_SHOWS_SAW_CUTS, 0 },
   { "saw.curve", CW_STEP_PANELS, N_ ("Curved saw cuts"), "m",
-    N_ ("Cuts of sawn pieces along arcs, and round holes."), PIECES (CUT) },
+    N_ ("Cuts of sawn pieces along arcs, and round holes."),
+    CW_SHOWS_SAW_CUTS, 1 },
   { "joint.bed", CW_STEP_JOINTS, N_ ("Bed joints"), "m",
     N_ ("Level joints where two pieces meet."), CW_SHOWS_BED_JOINTS },
   { "joint.head", CW_STEP_JOINTS, N_ ("Head joints"), "m",
@@ -165,11 +166,11 @@ const CwQuantityType cw_quantity_types[] = {
   { "water.wetting", CW_STEP_COATS, N_ ("Water for wetting"), "L",
     N_ ("Both faces of the joints before the mortar, and the wall before the "
         "base coat."),
-    CW_SHOWS_COATED },
+    CW_SHOWS_WATER, 0 },
   { "water.total", CW_STEP_COATS, N_ ("Water in all"), "L",
     N_ ("For mixing joint mortar and base coat with their waste, and for "
         "wetting; what washes the tools is not in it."),
-    CW_SHOWS_COATED },
+    CW_SHOWS_WATER, 1 },
   { "mesh.field", CW_STEP_COATS, N_ ("Field mesh"), "m²",
     N_ ("Measured area and bands, more by the laps: width ÷ (width − lap)."),
     CW_SHOWS_MESH_FIELD },
@@ -220,7 +221,7 @@ const CwQuantityType cw_quantity_types[] = {
   { "pallet.count", CW_STEP_DELIVERY, N_ ("Pallets of panels"), "",
     N_ ("Panels ordered by panels a pallet, rounded up once for the "
         "project."),
-    CW_SHOWS_NOTHING },
+    PIECES (WHOLE | RASPED | CUT) },
   { "truck.count", CW_STEP_DELIVERY, N_ ("Trucks"), "",
     N_ ("By the mass that a truck carries or the pallets that it holds, "
         "whichever needs more; rounded up once. The law of the road "
@@ -229,19 +230,19 @@ const CwQuantityType cw_quantity_types[] = {
   { "staging.area", CW_STEP_DELIVERY, N_ ("Staging ground"), "m²",
     N_ ("Level ground that the pallets cover, one high, without the way "
         "between them."),
-    CW_SHOWS_NOTHING },
+    PIECES (WHOLE | RASPED | CUT) },
   { "labour.hours", CW_STEP_LABOUR, N_ ("Hours of labour"), "h",
     N_ ("Of all persons of the crew: what is laid by what the crew lays in "
         "an hour."),
-    CW_SHOWS_NOTHING },
+    CW_SHOWS_WORK },
   { "labour.days", CW_STEP_LABOUR, N_ ("Days of the crew"), "d",
-    N_ ("Hours of the whole crew by its working day."), CW_SHOWS_NOTHING },
+    N_ ("Hours of the whole crew by its working day."), CW_SHOWS_WORK },
   { "cost.material", CW_STEP_COST, N_ ("Material"), "money",
     N_ ("Packages ordered by their price, and own lines of that kind."),
-    CW_SHOWS_NOTHING },
+    CW_SHOWS_WORK },
   { "cost.labour", CW_STEP_COST, N_ ("Labour cost"), "money",
     N_ ("Hours by the wage, and own lines of that kind."),
-    CW_SHOWS_NOTHING },
+    CW_SHOWS_WORK },
   { "cost.equipment", CW_STEP_COST, N_ ("Equipment"), "money",
     N_ ("What is hired or used up, and own lines of that kind."),
     CW_SHOWS_NOTHING },

@@ -26,12 +26,16 @@ typedef enum
   CW_SHOWS_BANDS,             /* along them */
   CW_SHOWS_BAND_FACES,
   CW_SHOWS_PIECES,            /* detail: mask of 1 << CwPieceKind */
+  CW_SHOWS_SAW_CUTS,          /* a piece's own; detail: 1 for curved ones */
   CW_SHOWS_BED_JOINTS,
   CW_SHOWS_HEAD_JOINTS,
   CW_SHOWS_MORTAR,            /* joints, and edges at openings */
   CW_SHOWS_FASTENERS,
   CW_SHOWS_BARRIER,           /* strips with laps and wraps */
   CW_SHOWS_COATED,            /* measured, reveals, bands */
+  CW_SHOWS_WATER,             /* joints and what is coated; detail: 1 with the
+                                 mixing water */
+  CW_SHOWS_WORK,              /* of a variant: what the task is done on */
   CW_SHOWS_MESH,              /* all of: */
   CW_SHOWS_MESH_FIELD,
   CW_SHOWS_MESH_CORNERS,

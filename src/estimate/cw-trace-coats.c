@@ -7,13 +7,13 @@
 
 #include <math.h>
 
-/* What of the faces is measured beyond the net area, by half. */
+/* What of openings up to @limit m² is measured beyond the @faces, by half. */
 static void
-trace_half_openings (CwTrace *trace)
+trace_half_openings (CwTrace *trace, const CwRegion *faces, double limit)
 {
   g_autoptr (CwRegion) unopened
-      = cw_estimate_less_openings_over (trace->wall, G_MAXDOUBLE);
-  CwRegion *openings = cw_region_subtract (unopened, trace->wall->net);
+      = cw_estimate_less_openings_over (trace->wall, limit);
+  CwRegion *openings = cw_region_subtract (unopened, faces);
 
   cw_trace_region (trace, openings, cw_region_area (openings) / 2);
 }
@@ -23,14 +23,15 @@ void
 cw_trace_measured_faces (CwTrace *trace)
 {
   const CwMeasure *measure = trace->wall->measure;
-  double limit = cw_estimate_through_limit (measure);
+  const double limit = cw_estimate_through_limit (measure);
+  const double half_limit = cw_estimate_half_limit (measure);
   CwRegion *faces
       = limit > 0 ? cw_estimate_less_openings_over (trace->wall, limit)
                   : cw_region_ref (trace->wall->net);
 
+  if (half_limit > 0)
+    trace_half_openings (trace, faces, half_limit);
   cw_trace_region (trace, faces, cw_region_area (faces));
-  if (measure->rule == CW_MEASURE_HALF)
-    trace_half_openings (trace);
 }
 
 /* @all: else those that IS 1200 measures. */

@@ -98,15 +98,31 @@ cw_trace_stub_outs (CwTrace *trace)
     }
 }
 
+/* Whether an opening is counted in that line: all of them, those of a kind,
+ * or those of a mark. */
+static gboolean
+is_of_variant (const CwWallOpening *opening, const char *variant)
+{
+  g_autofree char *name = NULL;
+
+  if (variant == NULL)
+    return TRUE;
+  name = cw_estimate_mark_variant (opening->mark);
+  return g_str_equal (opening->opening->node.type->element, variant)
+         || g_strcmp0 (name, variant) == 0;
+}
+
 static void
 trace_openings (CwTrace *trace, guint detail)
 {
   for (guint i = 0; i < trace->wall->openings->len; i++)
-    cw_trace_region (
-        trace,
-        cw_region_ref (
-            g_array_index (trace->wall->openings, CwWallOpening, i).shape),
-        1);
+    {
+      const CwWallOpening *opening
+          = &g_array_index (trace->wall->openings, CwWallOpening, i);
+
+      if (is_of_variant (opening, trace->variant))
+        cw_trace_region (trace, cw_region_ref (opening->shape), 1);
+    }
 }
 
 static void
@@ -356,12 +372,15 @@ static void (*const tracers[]) (CwTrace *trace, guint detail) = {
   [CW_SHOWS_BANDS] = trace_bands,
   [CW_SHOWS_BAND_FACES] = trace_band_faces,
   [CW_SHOWS_PIECES] = trace_pieces,
+  [CW_SHOWS_SAW_CUTS] = cw_trace_saw_cuts,
   [CW_SHOWS_BED_JOINTS] = trace_bed_joints,
   [CW_SHOWS_HEAD_JOINTS] = trace_head_joints,
   [CW_SHOWS_MORTAR] = trace_mortar,
   [CW_SHOWS_FASTENERS] = trace_fasteners,
   [CW_SHOWS_BARRIER] = trace_barrier,
   [CW_SHOWS_COATED] = trace_coated,
+  [CW_SHOWS_WATER] = cw_trace_water,
+  [CW_SHOWS_WORK] = cw_trace_work,
   [CW_SHOWS_MESH] = trace_whole_mesh,
   [CW_SHOWS_MESH_FIELD] = trace_mesh_field,
   [CW_SHOWS_MESH_CORNERS] = trace_mesh_corners,
@@ -380,16 +399,23 @@ clear_item (gpointer data)
   g_clear_pointer (&item->region, cw_region_unref);
 }
 
+void
+cw_trace_add (CwTrace *trace, CwShows shows, guint detail)
+{
+  if ((guint) shows < G_N_ELEMENTS (tracers) && tracers[shows])
+    tracers[shows](trace, detail);
+}
+
 GArray *
-cw_wall_trace (const CwWallTakeoff *takeoff, const CwQuantityType *type)
+cw_wall_trace (const CwWallTakeoff *takeoff, const CwQuantityType *type,
+               const char *variant)
 {
   g_return_val_if_fail (takeoff != NULL && type != NULL, NULL);
   CwTrace made = { takeoff, takeoff->wall,
-                   g_array_new (FALSE, FALSE, sizeof (CwTraceItem)) };
+                   g_array_new (FALSE, FALSE, sizeof (CwTraceItem)), variant };
 
   g_array_set_clear_func (made.items, clear_item);
-  if (takeoff->wall->outline && (guint) type->shows < G_N_ELEMENTS (tracers)
-      && tracers[type->shows])
-    tracers[type->shows](&made, type->detail);
+  if (takeoff->wall->outline)
+    cw_trace_add (&made, type->shows, type->detail);
   return made.items;
 }

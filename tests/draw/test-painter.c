@@ -357,7 +357,7 @@ light (CwDisplayList *list, const char *key)
 {
   g_autoptr (CwTakeoff) takeoff = draw_case_house ();
   g_autoptr (CwDisplayList) lit = cw_elevation_drawing_lit (
-      draw_case_wall (takeoff), cw_quantity_type (key));
+      draw_case_wall (takeoff), cw_quantity_type (key), NULL);
 
   cw_display_list_append (list, lit);
 }
