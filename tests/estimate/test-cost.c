@@ -53,6 +53,22 @@ test_crew_output (void)
                     50 / yard / 50, 1e-6);
 }
 
+/* K-10, published (Treatise on Architecture and Building Construction, vol.
+ * 4): one man lays 1,500 shingles a day of 2.25, which is 1.50 for 1,000. */
+static void
+test_price_of_work (void)
+{
+  g_autoptr (CwTakeoff) takeoff = takeoff_of (
+      "100x10", "labour.barrier=0 labour.sawing=0 labour.panels=0 "
+                "labour.joints=0 labour.base-coat=0 labour.sealant=0 "
+                "labour.beads=0 labour.crew=1 labour.day=8 "
+                "labour.finish=187.5 labour.wage=0.28125");
+
+  case_assert_near (case_amount (takeoff, NULL, "labour.days"), 1000 / 1500.0,
+                    1e-9);
+  g_assert_cmpint (takeoff->cost->sums[CW_COST_LABOUR], ==, 15000);
+}
+
 /* The printed lines add up to the printed sums, to the cent. */
 static void
 test_lines_add_up (void)
@@ -321,6 +337,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
   g_test_add_func ("/estimate/cost/labour", test_labour);
   g_test_add_func ("/estimate/cost/K-09", test_crew_output);
+  g_test_add_func ("/estimate/cost/K-10", test_price_of_work);
   g_test_add_func ("/estimate/cost/lines-add-up", test_lines_add_up);
   g_test_add_func ("/estimate/cost/parts", test_parts);
   g_test_add_func ("/estimate/cost/own-lines", test_own_lines);

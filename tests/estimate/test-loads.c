@@ -3,6 +3,8 @@
  * The lifting equation, fasteners and wind against published figures. The
  * tolerance is absolute, but for limits of lifting relative.
  */
+#include <math.h>
+
 #include "cw-case-table.h"
 #include "cw-fastener-loads.h"
 #include "cw-lifting-equation.h"
@@ -29,7 +31,9 @@ limit_in (char **words, double cm)
     .frequency = number (words, 7),
     .hours = (int) number (words, 0),
     .us = cm > 1,
-    .grip = g_str_equal (words[1], "good") ? CW_GRIP_GOOD : CW_GRIP_FAIR,
+    .grip = g_str_equal (words[1], "good")   ? CW_GRIP_GOOD
+            : g_str_equal (words[1], "poor") ? CW_GRIP_POOR
+                                             : CW_GRIP_FAIR,
   };
 
   return cw_lifting_limit (&lift);
@@ -68,6 +72,22 @@ wind_psf (char **words, gboolean on_wall)
          / CW_PA_PER_PSF;
 }
 
+/* lb of a screw an inch deep in a wood stud, for the short time of a gust. */
+static double
+held_in_wind (char **words)
+{
+  g_autoptr (CwNode) node = cw_node_new (&cw_fastener_type);
+
+  cw_node_put (node, "gravity",
+               (CwDecimal) (number (words, 0) * 1e6 + 0.5));
+  cw_node_put (node, "diameter",
+               (CwLength) (number (words, 1) * CW_NM_PER_INCH + 0.5));
+  cw_node_put (node, "penetration", CW_INCHES (1));
+  cw_node_put (node, "duration", CW_DECIMAL (16) / 10);
+  return cw_fastener_allowable ((const CwFastener *) node, CW_STUDS_WOOD)
+         / CW_N_PER_LBF;
+}
+
 static double
 work_out (const char *what, char **words)
 {
@@ -83,6 +103,12 @@ work_out (const char *what, char **words)
     return cw_withdrawal_from_wood (number (words, 0),
                                     number (words, 1) * MM_PER_INCH)
            * MM_PER_INCH / CW_N_PER_LBF;
+  if (g_str_equal (what, "withdrawal-of-wind"))
+    return held_in_wind (words);
+  /* 2850 G² D of a screw 1 in thick. */
+  if (g_str_equal (what, "gravity-squared"))
+    return cw_withdrawal_from_wood (number (words, 0), MM_PER_INCH)
+           * MM_PER_INCH / CW_N_PER_LBF / 2850;
   if (g_str_equal (what, "pull-out"))
     return cw_pull_out_from_steel (number (words, 1) * MM_PER_INCH,
                                    number (words, 0) * MM_PER_INCH,
@@ -126,6 +152,32 @@ test_screws (void)
   g_assert_cmpfloat_with_epsilon (pounds / 31.83, 2.733, 0.01);
 }
 
+/* G-25, published (DHHS (NIOSH) 94-110 pp. 21, 26): both ends are looked at,
+ * and the lower limit holds. */
+static void
+test_lower_end (void)
+{
+  static const double heights[][2] = { { 400, 1500 }, { 1600, 700 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (heights); i++)
+    {
+      g_autoptr (CwNode) node = cw_node_new (&cw_lifting_type);
+      const CwLifting *lifting = (const CwLifting *) node;
+
+      cw_node_put (node, "height", (CwLength) (heights[i][0] * 1e6));
+      cw_node_put (node, "to-height", (CwLength) (heights[i][1] * 1e6));
+      const CwLift begins = cw_lifting_end (lifting, CW_UNITS_METRIC, FALSE);
+      const CwLift ends = cw_lifting_end (lifting, CW_UNITS_METRIC, TRUE);
+      const double first = cw_lifting_limit (&begins);
+      const double last = cw_lifting_limit (&ends);
+
+      g_assert_cmpfloat (fabs (first - last), >, 0.1);
+      g_assert_cmpfloat_with_epsilon (
+          cw_lifting_limit_of (lifting, CW_UNITS_METRIC), MIN (first, last),
+          1e-12);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -143,5 +195,6 @@ main (int argc, char **argv)
       g_test_add_data_func (path, row, test_row);
     }
   g_test_add_func ("/loads/screws", test_screws);
+  g_test_add_func ("/loads/lower-end/G-25", test_lower_end);
   return g_test_run ();
 }

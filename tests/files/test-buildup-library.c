@@ -111,6 +111,13 @@ check_metric (const CwBuildup *buildup)
   g_assert_cmpint (mesh->corner_height, ==, CW_MM (300));
 }
 
+/* J-03, published: UFGS 07240 p. 21, 25 % larger than the joint. */
+static void
+check_rod (const CwBackerRod *rod, const CwSealant *sealant)
+{
+  g_assert_cmpint (rod->diameter * 4, >=, sealant->width * 5);
+}
+
 /* J-01, ASTM C1193 practice: half the width, 6 to 13 mm. */
 static void
 check_sealant (const CwSealant *sealant)
@@ -127,6 +134,8 @@ test_published (void)
     {
       const CwLibraryBuildup *entry = library->pdata[i];
       check_sealant ((const CwSealant *) entry->buildup->sealant);
+      check_rod ((const CwBackerRod *) entry->buildup->backer_rod,
+                 (const CwSealant *) entry->buildup->sealant);
       if (entry->units == CW_UNITS_US)
         check_us (entry->buildup);
       else
