@@ -418,6 +418,8 @@ plain_key (CwBoard *self, guint key)
     return TRUE;
   if (letter == 'z')
     return cw_board_zoom_to_selection (self);
+  if (letter == 'o')
+    return cw_board_choose_reference (self);
   return letter
          && (choose_by_key (self, letter) || type_by_key (self, letter));
 }

@@ -134,6 +134,8 @@ void cw_board_show_crosshair (CwBoard *self, GtkSnapshot *snapshot);
 /* cw-board-reading.c: where it is and on what; NULL: keys do not move it.
  * (transfer full) (nullable) */
 char *cw_board_describe_crosshair (CwBoard *self);
+/* cw-board-typed.c */
+gboolean cw_board_choose_reference (CwBoard *self);
 
 /* cw-board-menu.c */
 void cw_board_listen_for_menu (CwBoard *self);

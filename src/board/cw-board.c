@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-board-private.h"
-#include "cw-text-error.h"
 
 guint cw_board_signals[CW_N_BOARD_SIGNALS];
 
@@ -272,25 +271,6 @@ cw_board_get_hint (CwBoard *self)
   g_return_val_if_fail (CW_IS_BOARD (self), "");
 
   return self->hint;
-}
-
-gboolean
-cw_board_enter_text (CwBoard *self, const char *text, GError **error)
-{
-  gboolean taken;
-
-  g_return_val_if_fail (CW_IS_BOARD (self) && text != NULL, FALSE);
-
-  if (self->tool == NULL)
-    {
-      cw_text_error_set (error, CW_TEXT_ERROR_UNEXPECTED, 0, "%s",
-                         _ ("There is no project yet"));
-      return FALSE;
-    }
-  taken = cw_tool_enter_text (self->tool, text, error);
-  cw_board_feed_again (self);
-  cw_board_after_tool (self);
-  return taken;
 }
 
 gboolean

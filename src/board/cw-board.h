@@ -16,7 +16,7 @@
 #include "cw-check-drawing.h"
 #include "cw-elevation-drawing.h"
 #include "cw-sheet-source.h"
-#include "cw-tool.h"
+#include "cw-tool-typed.h"
 
 G_BEGIN_DECLS
 
@@ -49,6 +49,18 @@ char *cw_board_words_at_pointer (CwBoard *board);
 void cw_board_crosshair_to (CwBoard *board, CwPoint at);
 const char *cw_board_get_hint (CwBoard *board);
 gboolean cw_board_enter_text (CwBoard *board, const char *text, GError **error);
+
+/* What can be typed in separate fields, see cw-tool-typed.h; 0: nothing, or
+ * there is no document. */
+guint cw_board_get_fields (CwBoard *board,
+                           CwTypedField fields[CW_TYPED_FIELDS_MOST]);
+/* @n texts for as many fields; @wrong: (out): which one the error is of. */
+gboolean cw_board_enter_fields (CwBoard *board, const char *const *texts,
+                                guint n, guint *wrong, GError **error);
+/* Something is being typed: what it is measured from is shown, and stays. */
+void cw_board_begin_typing (CwBoard *board);
+void cw_board_end_typing (CwBoard *board);
+const CwTextStyle *cw_board_get_text_style (CwBoard *board);
 
 /* Points on the shown sheet's page for CW_TOOL_SCALE. FALSE when none. */
 gboolean cw_board_get_sheet_points (CwBoard *board, double *x0, double *y0,

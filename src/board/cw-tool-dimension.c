@@ -245,6 +245,49 @@ enter_text (CwTool *tool, const char *text, GError **error)
   return TRUE;
 }
 
+static guint
+list_fields (CwTool *tool, CwTypedField *fields)
+{
+  DimensionTool *self = (DimensionTool *) tool;
+
+  if (!has_wall (tool) || self->next == FROM)
+    return 0;
+  if (self->next == TO)
+    return cw_tool_way_fields (tool, fields, self->from, self->at);
+  fields[0] = (CwTypedField) { N_ ("Offset"), CW_TYPED_SIZE, TRUE,
+                               ABS (present_offset (self)), 0 };
+  return 1;
+}
+
+static CwToolWants
+wants_point (CwTool *tool, CwPoint *last, CwPoint *now)
+{
+  DimensionTool *self = (DimensionTool *) tool;
+
+  *last = self->from;
+  *now = self->at;
+  if (!has_wall (tool) || self->next == LINE)
+    return CW_TOOL_WANTS_NONE;
+  return self->next == FROM ? CW_TOOL_WANTS_FIRST : CW_TOOL_WANTS_NEXT;
+}
+
+static gboolean
+place_point (CwTool *tool, CwPoint at, CwPoint from)
+{
+  DimensionTool *self = (DimensionTool *) tool;
+
+  if (!cw_edit_point_is_sound (at))
+    return FALSE;
+  if (self->next == TO)
+    {
+      take_to (self, at);
+      return TRUE;
+    }
+  self->from = at;
+  self->next = TO;
+  return TRUE;
+}
+
 static void
 next_form (CwTool *tool)
 {
@@ -355,6 +398,9 @@ const CwToolClass cw_tool_dimension_class = {
   .move = move,
   .release = release,
   .enter_text = enter_text,
+  .fields = list_fields,
+  .wants_point = wants_point,
+  .place_point = place_point,
   .next_form = next_form,
   .cancel = cancel,
   .remove = take_back,

@@ -125,6 +125,17 @@ cw_tool_draw_handle (CwDisplayList *list, CwPoint at, double nm_per_pixel)
 }
 
 void
+cw_tool_draw_reference (CwDisplayList *list, CwPoint at, double nm_per_pixel)
+{
+  CwLength half = (CwLength) llround (1.5 * CW_TOOL_HANDLE_PIXELS
+                                      * nm_per_pixel);
+  CwBox box = { at.x - half, at.y - half, at.x + half, at.y + half };
+
+  cw_display_list_add_box (list, CW_STYLE_GUIDE, NULL, &box);
+  draw_cross (list, at, (double) half / MM);
+}
+
+void
 cw_tool_draw_label (CwDisplayList *list, CwPoint at, CwAnchor anchor,
                     double dx_pixels, double dy_pixels, double nm_per_pixel,
                     const char *text)

@@ -11,6 +11,7 @@
 #include "cw-placing.h"
 #include "cw-snap-gap.h"
 #include "cw-tool.h"
+#include "cw-typed-fields.h"
 #include "cw-typed.h"
 
 G_BEGIN_DECLS
@@ -19,6 +20,14 @@ G_BEGIN_DECLS
 #define CW_TOOL_SNAP_PIXELS 8
 #define CW_TOOL_DRAG_PIXELS 4
 #define CW_TOOL_HANDLE_PIXELS 4
+
+/* Whether a point can be given now, by along and up. */
+typedef enum
+{
+  CW_TOOL_WANTS_NONE,
+  CW_TOOL_WANTS_FIRST,  /* with what else is typed: from a corner of the wall */
+  CW_TOOL_WANTS_NEXT,   /* instead of it: from the last point */
+} CwToolWants;
 
 /* Any entry may be NULL: the tool does nothing then. */
 typedef struct
@@ -31,6 +40,15 @@ typedef struct
   void (*release) (CwTool *tool, const CwPointer *pointer);
   void (*nudge) (CwTool *tool, CwLength dx, CwLength dy);
   gboolean (*enter_text) (CwTool *tool, const char *text, GError **error);
+  /* Of its own; at most CW_TYPED_FIELDS_MOST - 2. What is typed into them
+   * goes to enter_text as one text. */
+  guint (*fields) (CwTool *tool, CwTypedField *fields);
+  /* @last: (out): where the last point is; @now: (out): where the next one
+   * would be. */
+  CwToolWants (*wants_point) (CwTool *tool, CwPoint *last, CwPoint *now);
+  /* As a click exactly there; it was measured from @from. FALSE: it cannot
+   * be. */
+  gboolean (*place_point) (CwTool *tool, CwPoint at, CwPoint from);
   void (*next_form) (CwTool *tool);
   gboolean (*finish) (CwTool *tool);
   gboolean (*cancel) (CwTool *tool);
@@ -54,6 +72,12 @@ struct CwTool
   gboolean shows_snap;
   CwSnapGap gap;            /* where snap.x_kind is CW_SNAP_GAP */
   GArray *joints;           /* (nullable) CwJoint */
+
+  gboolean has_reference;   /* chosen, for along and up */
+  CwPoint reference;
+  gboolean typing;          /* something is being typed at the pointer */
+  CwPoint typed_from;       /* for along and up, without a last point */
+  gboolean typed_together;  /* a first point, and now what goes from it */
 
   CwWall *wall;             /* (nullable): the shown elevation's, see cw_tool_wall() */
   char *hint;
@@ -94,6 +118,16 @@ void cw_tool_edit (CwTool *tool, const CwProject *project, const char *name,
 /* Something has been placed: done, unless the user holds on to the tool. */
 void cw_tool_placed (CwTool *tool);
 
+/* As a click exactly there; FALSE: no point is wanted, or not there. */
+gboolean cw_tool_place_point (CwTool *tool, CwPoint at);
+
+/* The fields of a way between two points: how far, and how steep. */
+guint cw_tool_way_fields (CwTool *tool, CwTypedField *fields, CwPoint from,
+                          CwPoint to);
+/* The fields of a box. */
+guint cw_tool_size_fields (CwTypedField *fields, const char *width,
+                           const char *height, const CwBox *now);
+
 /* Bits of overlays. */
 void cw_tool_draw_snap (CwTool *tool, CwDisplayList *list,
                         double nm_per_pixel);
@@ -102,6 +136,9 @@ void cw_tool_draw_handle (CwDisplayList *list, CwPoint at,
 void cw_tool_draw_label (CwDisplayList *list, CwPoint at, CwAnchor anchor,
                          double dx_pixels, double dy_pixels,
                          double nm_per_pixel, const char *text);
+/* What along and up are measured from: a cross in a square. */
+void cw_tool_draw_reference (CwDisplayList *list, CwPoint at,
+                             double nm_per_pixel);
 /* The length of the way between two points, beside its middle. */
 void cw_tool_draw_length (CwTool *tool, CwDisplayList *list, CwPoint from,
                           CwPoint to, double nm_per_pixel);

@@ -346,6 +346,63 @@ enter_text (CwTool *tool, const char *text, GError **error)
   return refuse (error, _ ("That is too large for a wall"));
 }
 
+static guint
+list_fields (CwTool *tool, CwTypedField *fields)
+{
+  RectangleTool *self = (RectangleTool *) tool;
+  CwBox box;
+  gboolean is_arch = self->kind->type == &cw_arch_type;
+  guint n;
+
+  if (cw_tool_elevation (tool) == NULL)
+    return 0;
+  box = box_between (self, self->anchor, self->at);
+  n = cw_tool_size_fields (
+      fields, self->kind->type == &cw_band_type ? N_ ("Length") : N_ ("Width"),
+      is_arch ? N_ ("Full height") : N_ ("Height"),
+      self->has_anchor && cw_edit_box_is_sound (&box) ? &box : NULL);
+  if (is_arch)
+    fields[n++] = (CwTypedField) { N_ ("Rise"), CW_TYPED_SIZE,
+                                   fields[0].has_now,
+                                   usual_rise (self, &box), 0 };
+  return n;
+}
+
+static CwToolWants
+wants_point (CwTool *tool, CwPoint *last, CwPoint *now)
+{
+  RectangleTool *self = (RectangleTool *) tool;
+
+  if (cw_tool_elevation (tool) == NULL)
+    return CW_TOOL_WANTS_NONE;
+  *last = self->anchor;
+  *now = self->at;
+  return self->has_anchor ? CW_TOOL_WANTS_NEXT : CW_TOOL_WANTS_FIRST;
+}
+
+/* The first corner is the one next to what it was measured from: a size that
+ * is typed then goes on the same way. */
+static gboolean
+place_point (CwTool *tool, CwPoint at, CwPoint from)
+{
+  RectangleTool *self = (RectangleTool *) tool;
+  CwLength reach = cw_tool_reach (&tool->pointer, 2 * CW_TOOL_SNAP_PIXELS);
+  CwBox box;
+
+  if (!cw_edit_point_is_sound (at))
+    return FALSE;
+  if (self->has_anchor)
+    {
+      box = box_between (self, self->anchor, at);
+      return place (self, &box, 0);
+    }
+  self->has_anchor = TRUE;
+  self->anchor = at;
+  self->at = cw_point (at.x + (at.x < from.x ? -reach : reach),
+                       at.y + (at.y < from.y ? -reach : reach));
+  return TRUE;
+}
+
 static gboolean
 cancel (CwTool *tool)
 {
@@ -439,6 +496,9 @@ const CwToolClass cw_tool_rectangle_class = {
   .release = release,
   .next_form = next_form,
   .enter_text = enter_text,
+  .fields = list_fields,
+  .wants_point = wants_point,
+  .place_point = place_point,
   .cancel = cancel,
   .remove = cancel,
   .refresh = refresh,

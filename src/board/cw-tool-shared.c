@@ -105,3 +105,29 @@ cw_tool_size_text (CwTool *tool, CwLength width, CwLength height)
 
   return g_strdup_printf ("%s × %s", wide, high);
 }
+
+guint
+cw_tool_way_fields (CwTool *tool, CwTypedField *fields, CwPoint from,
+                    CwPoint to)
+{
+  double dx = fabs ((double) (to.x - from.x));
+  double dy = fabs ((double) (to.y - from.y));
+  gboolean has_now = tool->has_pointer && !cw_point_equal (from, to);
+
+  fields[0] = (CwTypedField) { N_ ("Length"), CW_TYPED_SIZE, has_now,
+                               (CwLength) llround (hypot (dx, dy)), 0 };
+  fields[1] = (CwTypedField) { N_ ("Angle or pitch"), CW_TYPED_SLOPE, has_now,
+                               0, atan2 (dy, dx) * 180 / G_PI };
+  return 2;
+}
+
+guint
+cw_tool_size_fields (CwTypedField *fields, const char *width,
+                     const char *height, const CwBox *now)
+{
+  fields[0] = (CwTypedField) { width, CW_TYPED_SIZE, now != NULL,
+                               now ? cw_box_width (now) : 0, 0 };
+  fields[1] = (CwTypedField) { height, CW_TYPED_SIZE, now != NULL,
+                               now ? cw_box_height (now) : 0, 0 };
+  return 2;
+}

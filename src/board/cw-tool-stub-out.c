@@ -125,7 +125,8 @@ enter_text (CwTool *tool, const char *text, GError **error)
   CwLength lengths[CW_TYPED_MOST];
   guint n;
 
-  if (cw_tool_elevation (tool) == NULL || !tool->has_pointer)
+  if (cw_tool_elevation (tool) == NULL
+      || (!tool->has_pointer && !self->has_centre))
     {
       cw_text_error_set (error, CW_TEXT_ERROR_UNEXPECTED, 0, "%s",
                          _ ("Click the stub-out’s centre on a wall first"));
@@ -139,6 +140,43 @@ enter_text (CwTool *tool, const char *text, GError **error)
   if (n == 1)
     return place (self, CW_SHAPE_ROUND, lengths[0], lengths[0]);
   return place (self, CW_SHAPE_RECTANGULAR, lengths[0], lengths[1]);
+}
+
+static guint
+list_fields (CwTool *tool, CwTypedField *fields)
+{
+  StubOutTool *self = (StubOutTool *) tool;
+  CwLength across = self->has_centre ? diameter (self) : 0;
+
+  if (cw_tool_elevation (tool) == NULL)
+    return 0;
+  fields[0] = (CwTypedField) { N_ ("Diameter or width"), CW_TYPED_SIZE,
+                               across > 0, across, 0 };
+  fields[1] = (CwTypedField) { N_ ("Height"), CW_TYPED_SIZE, FALSE, 0, 0 };
+  return 2;
+}
+
+static CwToolWants
+wants_point (CwTool *tool, CwPoint *last, CwPoint *now)
+{
+  StubOutTool *self = (StubOutTool *) tool;
+
+  if (cw_tool_elevation (tool) == NULL || self->has_centre)
+    return CW_TOOL_WANTS_NONE;
+  *now = self->at;
+  return CW_TOOL_WANTS_FIRST;
+}
+
+static gboolean
+place_point (CwTool *tool, CwPoint at, CwPoint from)
+{
+  StubOutTool *self = (StubOutTool *) tool;
+
+  if (!cw_edit_point_is_sound (at))
+    return FALSE;
+  self->centre = self->at = at;
+  self->has_centre = TRUE;
+  return TRUE;
 }
 
 static gboolean
@@ -197,6 +235,9 @@ const CwToolClass cw_tool_stub_out_class = {
   .move = move,
   .release = release,
   .enter_text = enter_text,
+  .fields = list_fields,
+  .wants_point = wants_point,
+  .place_point = place_point,
   .cancel = cancel,
   .remove = cancel,
   .refresh = refresh,

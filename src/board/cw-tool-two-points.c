@@ -8,6 +8,7 @@
 #include <math.h>
 
 #include "cw-sheet-scale.h"
+#include "cw-typed-way.h"
 
 typedef struct
 {
@@ -100,6 +101,31 @@ measure (TwoPointsTool *self, const CwPlacing *placing, CwLength length)
              : 0;
 }
 
+static void
+take_second (TwoPointsTool *self, CwPoint at)
+{
+  self->second = self->at = at;
+  self->n = 2;
+  self->pressed = FALSE;
+}
+
+/* Where that would be: a length laid off from the first point. */
+static gboolean
+enter_way (TwoPointsTool *self, const char *text, GError **error)
+{
+  CwTypedWay way;
+  CwPoint to;
+
+  if (self->n != 1)
+    return refuse (error, _ ("Click where to measure from"));
+  if (!cw_typed_way (text, &self->tool.style, &way, error))
+    return FALSE;
+  if (!cw_typed_way_end (&way, self->first, self->at, &to))
+    return refuse (error, _ ("Type how far it is, too"));
+  take_second (self, to);
+  return TRUE;
+}
+
 static gboolean
 enter_text (CwTool *tool, const char *text, GError **error)
 {
@@ -111,7 +137,7 @@ enter_text (CwTool *tool, const char *text, GError **error)
   double mm_per_point;
 
   if (tool->kind == CW_TOOL_TAPE)
-    return refuse (error, _ ("The tape only measures"));
+    return enter_way (self, text, error);
   if (placing.sheet == NULL || self->n < 2)
     return refuse (error, _ ("Click two points of the sheet first"));
   if (!cw_typed_lengths (text, &tool->style, 1, 1, lengths, error))
@@ -124,6 +150,49 @@ enter_text (CwTool *tool, const char *text, GError **error)
   self->n = 0;
   cw_tool_edit (tool, project, _ ("Set scale"), NULL);
   cw_tool_placed (tool);
+  return TRUE;
+}
+
+static guint
+list_fields (CwTool *tool, CwTypedField *fields)
+{
+  TwoPointsTool *self = (TwoPointsTool *) tool;
+
+  if (tool->kind == CW_TOOL_TAPE)
+    return self->n == 1 ? cw_tool_way_fields (tool, fields, self->first,
+                                              self->at)
+                        : 0;
+  if (self->n < 2)
+    return 0;
+  fields[0]
+      = (CwTypedField) { N_ ("True length"), CW_TYPED_SIZE, FALSE, 0, 0 };
+  return 1;
+}
+
+static CwToolWants
+wants_point (CwTool *tool, CwPoint *last, CwPoint *now)
+{
+  TwoPointsTool *self = (TwoPointsTool *) tool;
+
+  *last = self->first;
+  *now = self->at;
+  if (tool->kind != CW_TOOL_TAPE)
+    return CW_TOOL_WANTS_NONE;
+  return self->n == 1 ? CW_TOOL_WANTS_NEXT : CW_TOOL_WANTS_FIRST;
+}
+
+static gboolean
+place_point (CwTool *tool, CwPoint at, CwPoint from)
+{
+  TwoPointsTool *self = (TwoPointsTool *) tool;
+
+  if (self->n == 1)
+    {
+      take_second (self, at);
+      return TRUE;
+    }
+  self->first = self->at = at;
+  self->n = 1;
   return TRUE;
 }
 
@@ -238,6 +307,9 @@ const CwToolClass cw_tool_two_points_class = {
   .move = move,
   .release = release,
   .enter_text = enter_text,
+  .fields = list_fields,
+  .wants_point = wants_point,
+  .place_point = place_point,
   .cancel = cancel,
   .remove = take_back,
   .hint = hint,

@@ -339,7 +339,9 @@ enter_rectangle (WallTool *self, CwLength width, CwLength height)
 {
   CwPlacing placing = cw_placing_of (cw_tool_project (&self->tool),
                                      cw_tool_elevation (&self->tool));
-  CwPoint at = placing.sheet && self->has_next ? self->next : cw_point (0, 0);
+  CwPoint at = self->corners->len > 0               ? corner (self, 0)
+               : placing.sheet && self->has_next ? self->next
+                                                  : cw_point (0, 0);
   CwBox box = { at.x, at.y, at.x + width, at.y + height };
 
   return close_rectangle (self, &box);
@@ -387,12 +389,51 @@ enter_text (CwTool *tool, const char *text, GError **error)
   CwLength lengths[CW_TYPED_MOST];
   guint n;
 
-  if (self->corners->len == 0)
+  if (self->corners->len == 0 || tool->typed_together)
     {
       n = cw_typed_lengths (text, &tool->style, 2, 2, lengths, error);
       return n > 0 && enter_first (self, lengths, error);
     }
   return enter_way (self, text, error);
+}
+
+static guint
+list_fields (CwTool *tool, CwTypedField *fields)
+{
+  WallTool *self = (WallTool *) tool;
+
+  if (self->corners->len == 0)
+    return cw_tool_size_fields (fields, N_ ("Length"), N_ ("Height"), NULL);
+  return cw_tool_way_fields (tool, fields, last (self),
+                             self->has_next ? self->next : last (self));
+}
+
+static CwToolWants
+wants_point (CwTool *tool, CwPoint *from, CwPoint *now)
+{
+  WallTool *self = (WallTool *) tool;
+
+  *now = self->next;
+  if (self->corners->len == 0)
+    return CW_TOOL_WANTS_FIRST;
+  *from = last (self);
+  if (!self->has_next)
+    *now = *from;
+  return CW_TOOL_WANTS_NEXT;
+}
+
+static gboolean
+place_point (CwTool *tool, CwPoint at, CwPoint from)
+{
+  WallTool *self = (WallTool *) tool;
+  guint n = self->corners->len;
+
+  if (!cw_edit_point_is_sound (at) || (n > 0 && cw_point_equal (last (self), at)))
+    return FALSE;
+  if (n >= 3 && cw_point_equal (at, corner (self, 0)))
+    return finish (tool);
+  add_corner (self, at);
+  return TRUE;
 }
 
 static gboolean
@@ -530,6 +571,9 @@ const CwToolClass cw_tool_wall_class = {
   .move = move,
   .release = release,
   .enter_text = enter_text,
+  .fields = list_fields,
+  .wants_point = wants_point,
+  .place_point = place_point,
   .finish = finish,
   .cancel = cancel,
   .remove = remove_last,

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-tool-private.h"
+#include "cw-tool-typed.h"
 #include "cw-typed-place.h"
 
 const CwToolInfo cw_tool_infos[CW_N_TOOLS] = {
@@ -117,6 +118,7 @@ cw_tool_press (CwTool *tool, const CwPointer *pointer, guint n_press)
   g_return_if_fail (tool != NULL && pointer != NULL);
 
   see_pointer (tool, pointer);
+  tool->has_reference = FALSE;
   if (tool->klass->press)
     tool->klass->press (tool, pointer, n_press);
 }
@@ -161,6 +163,8 @@ click_at_text (CwTool *tool, const char *text, GError **error)
 
   if (!cw_typed_place (text, &tool->style, &pointer.at, error))
     return FALSE;
+  if (cw_tool_place_point (tool, pointer.at))
+    return TRUE;
   cw_tool_move (tool, &pointer);
   cw_tool_press (tool, &pointer, 1);
   cw_tool_release (tool, &pointer);
@@ -204,6 +208,11 @@ cw_tool_cancel (CwTool *tool)
   g_return_val_if_fail (tool != NULL, FALSE);
 
   tool->shows_snap = FALSE;
+  if (tool->has_reference)
+    {
+      tool->has_reference = FALSE;
+      return TRUE;
+    }
   return tool->klass->cancel && tool->klass->cancel (tool);
 }
 
@@ -230,7 +239,11 @@ cw_tool_hint (CwTool *tool)
   g_return_val_if_fail (tool != NULL, "");
 
   g_free (tool->hint);
-  tool->hint = tool->klass->hint ? tool->klass->hint (tool) : g_strdup ("");
+  if (tool->has_reference)
+    tool->hint = g_strdup (_ ("Type how far along and up from the crossed "
+                              "square; Escape lets go of it"));
+  else
+    tool->hint = tool->klass->hint ? tool->klass->hint (tool) : g_strdup ("");
   return tool->hint;
 }
 
@@ -238,12 +251,15 @@ CwDisplayList *
 cw_tool_overlay (CwTool *tool, double nm_per_pixel)
 {
   CwDisplayList *list;
+  CwPoint from;
 
   g_return_val_if_fail (tool != NULL, NULL);
 
   list = cw_display_list_new ();
   if (tool->klass->overlay)
     tool->klass->overlay (tool, list, nm_per_pixel);
+  if (cw_tool_get_reference (tool, &from))
+    cw_tool_draw_reference (list, from, nm_per_pixel);
   return list;
 }
 
