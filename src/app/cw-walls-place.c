@@ -8,6 +8,7 @@
 #include "cw-inspector.h"
 #include "cw-item-list.h"
 #include "cw-look.h"
+#include "cw-mark-list.h"
 #include "cw-quantities.h"
 #include "cw-sheet-list.h"
 #include "cw-status-line.h"
@@ -20,6 +21,7 @@ struct _CwWallsPlace
   GtkWidget *whole, *tools;
   CwElevationList *elevations;
   CwItemList *items;
+  CwMarkList *marks;
   CwSheetList *sheets;
   CwCheckList *checks;
   CwBoardFrame *board_frame;
@@ -77,6 +79,7 @@ cw_walls_place_set_job (CwWallsPlace *place, CwJob *job)
   cw_setting_panel_follow (place->setting, place->board_frame, job);
   cw_elevation_list_set_job (place->elevations, job);
   cw_item_list_set_job (place->items, job);
+  cw_mark_list_set_job (place->marks, job);
   cw_sheet_list_set_job (place->sheets, job);
   place->checker = cw_checker_new (job);
   g_signal_connect_object (place->checker, "changed",
@@ -142,6 +145,7 @@ ensure_types (void)
   g_type_ensure (CW_TYPE_TOOL_BAR);
   g_type_ensure (CW_TYPE_ELEVATION_LIST);
   g_type_ensure (CW_TYPE_ITEM_LIST);
+  g_type_ensure (CW_TYPE_MARK_LIST);
   g_type_ensure (CW_TYPE_SHEET_LIST);
   g_type_ensure (CW_TYPE_CHECK_LIST);
   g_type_ensure (CW_TYPE_BOARD_FRAME);
@@ -163,6 +167,7 @@ cw_walls_place_class_init (CwWallsPlaceClass *class)
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace,
                                         elevations);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, items);
+  gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, marks);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, sheets);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, tools);
   gtk_widget_class_bind_template_child (widget_class, CwWallsPlace, checks);

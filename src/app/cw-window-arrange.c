@@ -109,6 +109,17 @@ break_away (GSimpleAction *action, GVariant *parameter, gpointer data)
   edit_chosen (data, cw_edit_break_away, _("Break away from a mark"));
 }
 
+/* In the middle of what is seen of the wall. */
+static void
+place_mark (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  CwBoard *board = cw_window_board (data);
+  if (cw_board_place_mark (board, g_variant_get_string (parameter, NULL),
+                           gtk_widget_get_width (GTK_WIDGET (board)) / 2.0,
+                           gtk_widget_get_height (GTK_WIDGET (board)) / 2.0))
+    gtk_widget_grab_focus (GTK_WIDGET (board));
+}
+
 static void
 choose (CwWindow *window, char **ids)
 {
@@ -280,6 +291,7 @@ cw_window_add_arrange_actions (CwWindow *window)
     { "mirror-wall", mirror_wall, NULL, NULL, NULL },
     { "repeat", repeat, NULL, NULL, NULL },
     { "make-mark", make_mark, NULL, NULL, NULL },
+    { "place-mark", place_mark, "s", NULL, NULL },
     { "break-away", break_away, NULL, NULL, NULL },
     { "choose-all", choose_all, NULL, NULL, NULL },
     { "choose-kind", choose_kind, NULL, NULL, NULL },

@@ -149,14 +149,24 @@ draw_traced (CwBoard *self)
 }
 
 static CwDisplayList *
+draw_overlay (CwBoard *self)
+{
+  CwDisplayList *list
+      = self->tool ? cw_tool_overlay (self->tool, self->view.nm_per_pixel)
+                   : NULL;
+
+  if (list)
+    cw_board_draw_drop (self, list);
+  return list;
+}
+
+static CwDisplayList *
 draw_list (CwBoard *self, CwBoardPicture picture)
 {
   switch (picture)
     {
     case CW_BOARD_OVERLAY:
-      return self->tool
-                 ? cw_tool_overlay (self->tool, self->view.nm_per_pixel)
-                 : NULL;
+      return draw_overlay (self);
     case CW_BOARD_TRACED:
       return draw_traced (self);
     case CW_BOARD_CHECKS:

@@ -573,4 +573,5 @@ cw_board_listen (CwBoard *self)
   listen_to_motion (self);
   listen_to_keys (self);
   cw_board_listen_for_menu (self);
+  cw_board_listen_for_drops (self);
 }

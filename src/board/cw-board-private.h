@@ -84,6 +84,8 @@ struct _CwBoard
   CwHold hold;
   gboolean freed;               /* F is held: snapping off */
   CwPoint menu_at;
+  gboolean dropping;            /* a mark is held over the board */
+  CwBox drop;                   /* where it would fall */
   gboolean pressed;
   gboolean space;               /* held: drags move the paper */
   gboolean space_used;          /* it has been dragged with: no click */
@@ -141,6 +143,10 @@ gboolean cw_board_choose_reference (CwBoard *self);
 void cw_board_listen_for_menu (CwBoard *self);
 gboolean cw_board_menu_by_key (CwBoard *self, guint key,
                                GdkModifierType state);
+
+/* cw-board-drop.c */
+void cw_board_listen_for_drops (CwBoard *self);
+void cw_board_draw_drop (CwBoard *self, CwDisplayList *list);
 
 /* cw-board-draw.c */
 void cw_board_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);

@@ -66,6 +66,11 @@ const CwTextStyle *cw_board_get_text_style (CwBoard *board);
 gboolean cw_board_get_sheet_points (CwBoard *board, double *x0, double *y0,
                                     double *x1, double *y1);
 
+/* An opening of that mark about a place in pixels, snapped and selected; FALSE:
+ * there is no such mark, no elevation, or no room in the world. */
+gboolean cw_board_place_mark (CwBoard *board, const char *mark, double x,
+                              double y);
+
 void cw_board_set_layers (CwBoard *board, CwLayers layers, gboolean sheet);
 /* As papers will show it: on white, in the colours of print, without what
  * papers leave out, whatever is chosen to be shown. */

@@ -171,6 +171,27 @@ cw_edit_make_mark (const CwProject *project, const CwElevation *elevation,
   return cw_edit_follow_mark (with, elevation, ids, *mark);
 }
 
+CwProject *
+cw_edit_place_mark (const CwProject *project, const CwElevation *elevation,
+                    const CwMark *mark, CwPoint at, char **id)
+{
+  static const CwNodeType *const types[]
+      = { [CW_OPENING_WINDOW] = &cw_window_type,
+          [CW_OPENING_DOOR] = &cw_door_type,
+          [CW_OPENING_ARCH] = &cw_arch_type };
+  g_autoptr (CwNode) opening = NULL;
+
+  g_return_val_if_fail (project && elevation && mark && id, NULL);
+
+  opening = cw_node_new (types[mark->kind]);
+  *id = cw_project_free_id (project, "o");
+  cw_node_put_text (opening, "id", *id);
+  cw_node_put_text (opening, "mark", mark->id);
+  cw_node_put (opening, "x", at.x);
+  cw_node_put (opening, "y", at.y);
+  return cw_edit_add_item (project, elevation, opening);
+}
+
 guint
 cw_project_count_mark (const CwProject *project, const char *mark)
 {

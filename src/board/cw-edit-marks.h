@@ -29,6 +29,12 @@ CwProject *cw_edit_make_mark (const CwProject *project,
                               const CwElevation *elevation,
                               const char *const *ids, char **mark);
 
+/* An opening of @mark with its lower left at @at. @id: (out) (transfer full):
+ * its own. */
+CwProject *cw_edit_place_mark (const CwProject *project,
+                               const CwElevation *elevation,
+                               const CwMark *mark, CwPoint at, char **id);
+
 /* How many openings of the whole project have @mark. */
 guint cw_project_count_mark (const CwProject *project, const char *mark);
 

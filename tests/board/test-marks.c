@@ -150,6 +150,29 @@ test_choose (void)
   g_assert_cmpuint (g_strv_length (of_none), ==, 0);
 }
 
+/* From the schedule: it states nothing that its mark gives. */
+static void
+test_place (void)
+{
+  g_autoptr (CwDocument) document = case_wall ();
+  g_auto (GStrv) ids = NULL;
+  g_autofree char *mark = NULL, *made = NULL;
+  g_autoptr (CwProject) marked = three_marked (document, &ids, &mark);
+  g_autoptr (CwProject) placed = cw_edit_place_mark (
+      marked, wall_of (marked), cw_project_mark (marked, mark),
+      cw_point (CW_MM (700), CW_MM (-40)), &made);
+  g_autoptr (CwProject) wider
+      = with_mark_width (placed, mark, CW_MM (950));
+  const CwNode *opening = cw_node_find (&placed->node, made);
+
+  g_assert_cmpint (case_get (opening, "x"), ==, CW_MM (700));
+  g_assert_cmpint (case_get (opening, "y"), ==, CW_MM (-40));
+  g_assert_true (opening->type == &cw_window_type);
+  g_assert_cmpint (width_of (placed, made), ==, width_of (placed, ids[0]));
+  g_assert_cmpint (width_of (wider, made), ==, CW_MM (950));
+  g_assert_cmpuint (cw_project_count_mark (placed, mark), ==, 4);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -158,6 +181,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/marks/break-away", test_break_away);
   g_test_add_func ("/board/marks/other-kinds-stay", test_other_kinds_stay);
   g_test_add_func ("/board/marks/common-mark", test_common_mark);
+  g_test_add_func ("/board/marks/place", test_place);
   g_test_add_func ("/board/marks/choose", test_choose);
   return g_test_run ();
 }
