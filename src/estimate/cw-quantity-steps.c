@@ -42,11 +42,25 @@ reader_number (double value, const char *unit, const CwTextStyle *style)
                     shown.unit);
 }
 
+/* To its last cent, however much it is. */
+static char *
+plain_money (double value, const char *unit)
+{
+  const CwCurrency currency = cw_currency (unit, CW_HALF_AWAY);
+
+  return with_unit (cw_money_to_text ((CwMoney) llround (value * CW_MONEY_ONE),
+                                      &currency),
+                    unit);
+}
+
 static char *
 plain_number (double value, const char *unit, const CwTextStyle *style)
 {
-  char *number = g_malloc (G_ASCII_DTOSTR_BUF_SIZE);
+  char *number;
 
+  if (cw_currency_is_code (unit))
+    return plain_money (value, unit);
+  number = g_malloc (G_ASCII_DTOSTR_BUF_SIZE);
   g_ascii_formatd (number, G_ASCII_DTOSTR_BUF_SIZE, "%.9g", value);
   return with_unit (number, unit);
 }

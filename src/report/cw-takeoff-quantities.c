@@ -110,12 +110,29 @@ cw_papers_add_quantities (const CwPapers *papers)
   add_noughts (papers, quantities);
 }
 
+/* The project tells the hours of each task; a wall its hours in all. */
+static gboolean
+is_of_one_task (const CwQuantity *quantity)
+{
+  return quantity->type->step == CW_STEP_LABOUR && quantity->variant;
+}
+
+static GPtrArray *
+lines_of_wall (const GPtrArray *quantities)
+{
+  GPtrArray *lines = lines_that_count (quantities);
+  for (guint i = lines->len; i > 0; i--)
+    if (is_of_one_task (lines->pdata[i - 1]))
+      g_ptr_array_remove_index (lines, i - 1);
+  return lines;
+}
+
 void
 cw_papers_add_wall_quantities (const CwPapers *papers,
                                const CwWallTakeoff *wall)
 {
   const GPtrArray *quantities = wall->quantities;
-  g_autoptr (GPtrArray) lines = lines_that_count (quantities);
+  g_autoptr (GPtrArray) lines = lines_of_wall (quantities);
   g_autoptr (CwTable) table
       = cw_table_new (wall_columns, G_N_ELEMENTS (wall_columns));
   for (guint i = 0; i < lines->len; i++)

@@ -82,7 +82,7 @@ cw_papers_label (const CwQuantity *quantity)
 {
   const char *label = _(quantity->type->label);
   return quantity->variant
-             ? g_strdup_printf ("%s: %s", label, quantity->variant)
+             ? g_strdup_printf ("%s: %s", label, _(quantity->variant))
              : g_strdup (label);
 }
 

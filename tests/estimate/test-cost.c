@@ -233,6 +233,44 @@ test_own_lines (void)
       }
 }
 
+/* Steps show money to the cent, as many digits as it has. */
+static void
+test_money_in_steps (void)
+{
+  static const struct
+  {
+    const char *currency, *all_of_it;
+  } currencies[] = {
+    { "USD", "all of it 12345678.50 USD, rounded up to whole 0.00 USD: 0.00 "
+             "USD more" },
+    { "JPY", "all of it 12345679 JPY, rounded up to whole 0 JPY: 0 JPY more" },
+    { "KWD", "all of it 12345678.500 KWD, rounded up to whole 0.000 KWD: "
+             "0.000 KWD more" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (currencies); i++)
+    {
+      g_autoptr (CwProject) bare = case_project ("9x6", "");
+      CwNode *changed = cw_node_copy (&bare->node);
+      g_autoptr (CwNode) line = cw_node_new (&cw_own_line_type);
+      g_autoptr (CwList) lines = NULL;
+      g_autoptr (CwProject) project = NULL;
+      g_autoptr (CwTakeoff) takeoff = NULL;
+      g_autofree char *steps = NULL;
+
+      cw_node_put (line, "price", (CwDecimal) 12345678500000);
+      lines = cw_list_new (&line, 1);
+      cw_node_set_list (changed, CW_PROJECT_OWN_LINES, lines);
+      cw_node_put_text (changed, "currency", currencies[i].currency);
+      cw_node_freeze (changed);
+      project = (CwProject *) changed;
+      takeoff = cw_takeoff_new (project, NULL, NULL);
+      steps = cw_quantity_steps_plain (
+          cw_takeoff_quantity (takeoff, NULL, "cost.bid"));
+      g_assert_cmpstr (steps, ==, currencies[i].all_of_it);
+    }
+}
+
 /* 100 m² of wall are 1076.391042 ft². */
 static void
 test_unit_cost (void)
@@ -342,6 +380,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/estimate/cost/parts", test_parts);
   g_test_add_func ("/estimate/cost/own-lines", test_own_lines);
   g_test_add_func ("/estimate/cost/unit-cost", test_unit_cost);
+  g_test_add_func ("/estimate/cost/money-in-steps", test_money_in_steps);
   g_test_add_func ("/estimate/cost/L-05", test_trucks);
   g_test_add_func ("/estimate/cost/alternate", test_alternate);
   g_test_add_func ("/estimate/cost/alternate-is-kept",
