@@ -68,8 +68,18 @@ take_outputs (GHashTable *taken, const CwBatchOutputs *outputs,
 {
   g_autofree char *table = g_strdup_printf (_ ("the table of %s"), project);
   g_autofree char *paper = g_strdup_printf (_ ("the PDF of %s"), project);
+  g_autofree char *checks
+      = g_strdup_printf (_ ("the table of checks of %s"), project);
   char *why = take_path (taken, outputs->csv, table);
-  return why ? why : take_path (taken, outputs->pdf, paper);
+  if (!why)
+    why = take_path (taken, outputs->pdf, paper);
+  return why ? why : take_path (taken, outputs->checks, checks);
+}
+
+static gboolean
+is_standard_output (const char *wish)
+{
+  return g_strcmp0 (wish, "-") == 0;
 }
 
 static char *
@@ -87,10 +97,12 @@ check_paths (const CwBatchWishes *wishes, const CwBatchOutputs *outputs)
     }
   for (guint i = 0; wishes->projects[i] && !why; i++)
     why = take_outputs (taken, &outputs[i], wishes->projects[i]);
-  if (!why && g_strcmp0 (wishes->csv, "-") == 0
-      && g_strcmp0 (wishes->pdf, "-") == 0)
-    why = g_strdup (_ ("Only one of --pdf and --csv can go to standard "
-                       "output"));
+  if (!why
+      && is_standard_output (wishes->csv) + is_standard_output (wishes->pdf)
+                 + is_standard_output (wishes->checks)
+             > 1)
+    why = g_strdup (_ ("Only one of --pdf, --csv and --checks can go to "
+                       "standard output"));
   return why;
 }
 
@@ -101,6 +113,8 @@ cw_batch_outputs (const CwBatchWishes *wishes, char **why)
   *why = check_wish ("--pdf", wishes->pdf, n);
   if (*why == NULL)
     *why = check_wish ("--csv", wishes->csv, n);
+  if (*why == NULL)
+    *why = check_wish ("--checks", wishes->checks, n);
   if (*why != NULL)
     return NULL;
 
@@ -112,8 +126,11 @@ cw_batch_outputs (const CwBatchWishes *wishes, char **why)
         outputs[i].pdf = output_for (wishes->pdf, project, ".pdf");
       if (wishes->csv)
         outputs[i].csv = output_for (wishes->csv, project, ".csv");
+      if (wishes->checks)
+        outputs[i].checks
+            = output_for (wishes->checks, project, ".checks.csv");
     }
-  if (n == 1 && !wishes->pdf && !wishes->csv)
+  if (n == 1 && !wishes->pdf && !wishes->csv && !wishes->checks)
     outputs[0].csv = g_strdup ("-");
   *why = check_paths (wishes, outputs);
   if (*why == NULL)
@@ -129,6 +146,7 @@ cw_batch_outputs_free (CwBatchOutputs *outputs, gsize n)
     {
       g_free (outputs[i].pdf);
       g_free (outputs[i].csv);
+      g_free (outputs[i].checks);
     }
   g_free (outputs);
 }

@@ -3,6 +3,7 @@
 
 #include "cw-batch.h"
 #include "cw-file-bytes.h"
+#include "cw-table-checks.h"
 #include "cw-table-csv.h"
 #include "cw-takeoff-pdf.h"
 
@@ -10,6 +11,13 @@ static gboolean
 write_csv (const CwTakeoff *takeoff, const char *path)
 {
   g_autofree char *csv = cw_takeoff_to_csv (takeoff);
+  return cw_batch_write (path, csv, strlen (csv));
+}
+
+static gboolean
+write_checks (const GPtrArray *checks, const char *path)
+{
+  g_autofree char *csv = cw_checks_to_csv (checks);
   return cw_batch_write (path, csv, strlen (csv));
 }
 
@@ -55,15 +63,26 @@ read_project (const char *path, GBytes **bytes)
 }
 
 static gboolean
-write_outputs (const CwTakeoff *takeoff, const char *path,
-               const CwBatchOutputs *outputs)
+write_outputs (const CwTakeoff *takeoff, const GPtrArray *checks,
+               const char *path, const CwBatchOutputs *outputs)
 {
   gboolean is_done = TRUE;
   if (outputs->csv)
     is_done = write_csv (takeoff, outputs->csv);
   if (outputs->pdf)
     is_done = write_pdf (takeoff, path, outputs->pdf) && is_done;
+  if (outputs->checks)
+    is_done = write_checks (checks, outputs->checks) && is_done;
   return is_done;
+}
+
+/* (transfer full) */
+static GPtrArray *
+find_checks (const CwTakeoff *takeoff)
+{
+  const CwTextStyle style
+      = cw_text_style_plain ((CwUnits)takeoff->project->units);
+  return cw_checks_find (takeoff, &style, NULL);
 }
 
 gboolean
@@ -82,7 +101,8 @@ cw_batch_project (const char *path, CwCutEffort effort,
   g_autoptr (CwTakeoff) quick = cw_takeoff_new (project, NULL, NULL);
   g_autoptr (CwTakeoff) takeoff
       = cw_takeoff_improve (quick, effort, NULL);
-  g_autoptr (GPtrArray) warnings = cw_batch_warnings (takeoff, lines);
+  g_autoptr (GPtrArray) checks = find_checks (takeoff);
+  g_autoptr (GPtrArray) warnings = cw_batch_warnings (checks, lines);
   print_all (path, warnings);
-  return write_outputs (takeoff, path, outputs);
+  return write_outputs (takeoff, checks, path, outputs);
 }

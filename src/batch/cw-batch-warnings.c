@@ -80,13 +80,10 @@ warning_of (const CwCheck *check, GHashTable *lines)
 }
 
 GPtrArray *
-cw_batch_warnings (const CwTakeoff *takeoff, GHashTable *lines)
+cw_batch_warnings (const GPtrArray *checks, GHashTable *lines)
 {
   GPtrArray *warnings
       = g_ptr_array_new_with_free_func ((GDestroyNotify)g_error_free);
-  const CwTextStyle style
-      = cw_text_style_plain ((CwUnits)takeoff->project->units);
-  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style, NULL);
   for (guint i = 0; i < checks->len; i++)
     if (is_told (checks->pdata[i]))
       g_ptr_array_add (warnings, warning_of (checks->pdata[i], lines));

@@ -15,6 +15,7 @@ typedef struct
 {
   const char *pdf; /* (nullable): a file, a folder, or "-" */
   const char *csv; /* (nullable): likewise */
+  const char *checks; /* (nullable): likewise */
   CwCutEffort effort;
   const char *const *projects;
 } CwBatchWishes;
@@ -22,7 +23,7 @@ typedef struct
 /* Where the tables of one project go. "-" is standard output. */
 typedef struct
 {
-  char *pdf, *csv; /* (nullable) */
+  char *pdf, *csv, *checks; /* (nullable) */
 } CwBatchOutputs;
 
 /*
@@ -43,8 +44,9 @@ void cw_batch_outputs_free (CwBatchOutputs *outputs, gsize n);
 GPtrArray *cw_batch_faults (const CwProject *project, GHashTable *lines);
 
 /* What should be looked at although there are figures, likewise: walls that
- * give none, rules of setting out that could not be kept. */
-GPtrArray *cw_batch_warnings (const CwTakeoff *takeoff, GHashTable *lines);
+ * give none, rules of setting out that could not be kept. Of @checks
+ * (element-type CwCheck). */
+GPtrArray *cw_batch_warnings (const GPtrArray *checks, GHashTable *lines);
 
 /* "PATH:LINE: sentence" on standard error. */
 void cw_batch_print_error (const char *path, const GError *error);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * cladwright-takeoff [--pdf F] [--csv F] [--effort live|long] PROJECT…
+ * cladwright-takeoff [--pdf F] [--csv F] [--checks F] [--effort live|long]
+ * PROJECT…
  */
 #include <locale.h>
 #include <stdio.h>
@@ -17,7 +18,7 @@ enum
 
 typedef struct
 {
-  char *pdf, *csv, *effort;
+  char *pdf, *csv, *checks, *effort;
   gboolean version;
   char **projects;
 } Arguments;
@@ -26,8 +27,8 @@ static const char description[]
     = N_ ("Works out the takeoff of each project, without a display. F may be "
           "a folder, which\ngets a file named as the project; with several "
           "projects it must be one. F may be -\nfor standard output. Without "
-          "--pdf and --csv the table of one project goes to\nstandard "
-          "output, and several projects are only checked.\n\nEnds with 0; with "
+          "--pdf, --csv and --checks the table of one project\ngoes to "
+          "standard output, and several projects are only checked.\n\nEnds with 0; with "
           "1 when a project has an error or a result cannot be written,\n"
           "which is told as FILE:LINE: sentence on standard error; with 2 "
           "when it was called\nthe wrong way. Nothing is written for a project "
@@ -43,6 +44,9 @@ make_context (Arguments *arguments)
       N_ ("Write the takeoff as a PDF"), N_ ("F") },
     { "csv", 0, 0, G_OPTION_ARG_FILENAME, &arguments->csv,
       N_ ("Write the quantities as a table (RFC 4180)"), N_ ("F") },
+    { "checks", 0, 0, G_OPTION_ARG_FILENAME, &arguments->checks,
+      N_ ("Write what is to be looked at as a table, with what was waived"),
+      N_ ("F") },
     { "effort", 0, 0, G_OPTION_ARG_STRING, &arguments->effort,
       N_ ("How long to look for fewer panels: live or long (default: long)"),
       N_ ("E") },
@@ -63,7 +67,7 @@ static int
 refuse_usage (const char *sentence)
 {
   g_printerr (_ ("cladwright-takeoff: %s\n"
-                 "Usage: cladwright-takeoff [--pdf F] [--csv F] "
+                 "Usage: cladwright-takeoff [--pdf F] [--csv F] [--checks F] "
                  "[--effort live|long] PROJECT…\n"),
               sentence);
   return EXIT_USAGE;
@@ -107,7 +111,8 @@ run (const Arguments *arguments)
   CwCutEffort effort;
   if (!read_effort (arguments->effort, &effort))
     return refuse_usage (_ ("--effort is live or long"));
-  CwBatchWishes wishes = { arguments->pdf, arguments->csv, effort,
+  CwBatchWishes wishes = { arguments->pdf, arguments->csv, arguments->checks,
+                           effort,
                            (const char *const *)arguments->projects };
   return run_projects (&wishes);
 }
@@ -127,6 +132,7 @@ main (int argc, char *argv[])
                    : refuse_usage (error->message);
   g_free (arguments.pdf);
   g_free (arguments.csv);
+  g_free (arguments.checks);
   g_free (arguments.effort);
   g_strfreev (arguments.projects);
   return result;

@@ -2,28 +2,8 @@
 #include "cw-table-csv.h"
 
 #include <math.h>
-#include <string.h>
 
-#define LINE_END "\r\n"
-
-/* RFC 4180, section 2: quoted when it must be, quotes doubled. */
-static void
-append_text (GString *csv, const char *text)
-{
-  if (strpbrk (text, ",\"\r\n") == NULL)
-    {
-      g_string_append (csv, text);
-      return;
-    }
-  g_string_append_c (csv, '"');
-  for (const char *at = text; *at != '\0'; at++)
-    {
-      if (*at == '"')
-        g_string_append_c (csv, '"');
-      g_string_append_c (csv, *at);
-    }
-  g_string_append_c (csv, '"');
-}
+#include "cw-csv.h"
 
 /* The shortest text that reads back to the very same number; nothing for
  * what is no number. */
@@ -51,7 +31,7 @@ append_key (GString *csv, const CwQuantity *quantity)
 {
   g_autofree char *key
       = g_strjoin ("/", quantity->type->key, quantity->variant, NULL);
-  append_text (csv, key);
+  cw_csv_append_text (csv, key);
 }
 
 /* Money with all the places of its currency: 12.50. */
@@ -75,18 +55,18 @@ append_quantity (GString *csv, const char *scope, const CwQuantity *quantity,
   g_autofree char *steps = cw_quantity_steps_plain (quantity);
   append_key (csv, quantity);
   g_string_append_c (csv, ',');
-  append_text (csv, scope);
+  cw_csv_append_text (csv, scope);
   g_string_append_c (csv, ',');
   append_amount (csv, quantity, currency);
   g_string_append_c (csv, ',');
-  append_text (csv, quantity->unit);
+  cw_csv_append_text (csv, quantity->unit);
   g_string_append_c (csv, ',');
   append_number (csv, quantity->order_amount);
   g_string_append_c (csv, ',');
-  append_text (csv, quantity->order_unit ? quantity->order_unit : "");
+  cw_csv_append_text (csv, quantity->order_unit ? quantity->order_unit : "");
   g_string_append_c (csv, ',');
-  append_text (csv, steps);
-  g_string_append (csv, LINE_END);
+  cw_csv_append_text (csv, steps);
+  g_string_append (csv, CW_CSV_LINE_END);
 }
 
 static void
@@ -103,7 +83,7 @@ cw_takeoff_to_csv (const CwTakeoff *takeoff)
   g_return_val_if_fail (takeoff != NULL, NULL);
 
   GString *csv = g_string_new (
-      "key,scope,quantity,unit,order_quantity,order_unit,steps" LINE_END);
+      "key,scope,quantity,unit,order_quantity,order_unit,steps" CW_CSV_LINE_END);
   for (guint i = 0; i < takeoff->walls->len; i++)
     {
       const CwWallTakeoff *wall = takeoff->walls->pdata[i];

@@ -239,6 +239,82 @@ test_pdf (Fixture *fixture, gconstpointer data)
 }
 
 /* With --pdf alone no table is printed. */
+/* @text with @more before its first @mark. */
+static char *
+put_before (const char *text, const char *mark, const char *more)
+{
+  const char *at = strstr (text, mark);
+  g_assert_nonnull (at);
+  g_autofree char *head = g_strndup (text, (gsize) (at - text));
+  return g_strconcat (head, more, at, NULL);
+}
+
+#define WAIVER                                                                \
+  "  <waiver check=\"panel-mass\" item=\"b1/1\" reason=\"A hoist, "             \
+  "&quot;ours&quot;\" by=\"Est.\" date=\"2026-11-25\"/>\n"
+
+static void
+assert_row (GPtrArray *rows, const char *code, const char *scope,
+            const char *const *fields)
+{
+  for (guint i = 1; i < rows->len; i++)
+    {
+      if (!g_str_equal (cw_csv_field (rows, i, 0), code)
+          || !g_str_equal (cw_csv_field (rows, i, 2), scope))
+        continue;
+      for (guint j = 0; fields[j]; j++)
+        if (!g_str_equal (fields[j], "*"))
+          g_assert_cmpstr (cw_csv_field (rows, i, j), ==, fields[j]);
+      return;
+    }
+  g_error ("no %s of %s", code, scope);
+}
+
+/* With what was waived; and no table of quantities. */
+static void
+test_checks (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "a.cladwright"));
+  g_autofree char *path
+      = g_build_filename (fixture->folder, "a.cladwright", NULL);
+  g_autofree char *text = content_of (fixture, "a.cladwright");
+  g_autofree char *waived = put_before (text, "</project>", WAIVER);
+  g_assert_true (g_file_set_contents (path, waived, -1, NULL));
+  g_autoptr (TakeoffRun) run = TAKEOFF_RUN (
+      fixture->folder, "--checks", "c.csv", "a.cladwright");
+  g_assert_cmpint (run->status, ==, 0);
+  g_assert_cmpstr (run->out, ==, "");
+  g_autofree char *table = content_of (fixture, "c.csv");
+  g_autoptr (GPtrArray) rows = cw_csv_rows (table);
+  g_assert_true (g_str_has_prefix (table, "code,severity,scope,item,places,"));
+  assert_row (rows, "panel-mass", "project",
+              (const char *[]){ "panel-mass", "warning", "project", "b1/1", "",
+                                "Panel 50 × 600 × 2400 has 43.0 kg; the "
+                                "recommended limit for one person is 8.3 kg.",
+                                "*", PLAN_LIFTING, "*", "A hoist, \"ours\"",
+                                "Est.", "2026-11-25", "yes", NULL });
+  assert_row (rows, "control-joints", "e1",
+              (const char *[]){ "control-joints", "warning", "e1", "",
+                                "4500 2100 4500 2700",
+                                "9000 mm × 2700 mm is one field, over the "
+                                "limits set.",
+                                "*", PLAN_JOINTS, "*", "", "", "", "", NULL });
+}
+
+static void
+test_checks_into_folder (Fixture *fixture, gconstpointer data)
+{
+  g_free (takeoff_copy (fixture->folder, GOOD, "a.cladwright"));
+  g_autoptr (TakeoffRun) run
+      = TAKEOFF_RUN (fixture->folder, "--checks", ".", "--csv", ".",
+                     "a.cladwright");
+  g_assert_cmpint (run->status, ==, 0);
+  g_autofree char *checks = content_of (fixture, "a.checks.csv");
+  g_autofree char *table = content_of (fixture, "a.csv");
+  g_assert_true (g_str_has_prefix (checks, "code,severity,"));
+  g_assert_true (g_str_has_prefix (table, "key,scope,"));
+}
+
 static void
 test_pdf_into_folder (Fixture *fixture, gconstpointer data)
 {
@@ -372,7 +448,8 @@ assert_refused (TakeoffRun *run, const char *why)
 {
   g_autofree char *expected = g_strdup_printf (
       "cladwright-takeoff: %s\n"
-      "Usage: cladwright-takeoff [--pdf F] [--csv F] [--effort live|long] PROJECT…\n",
+      "Usage: cladwright-takeoff [--pdf F] [--csv F] [--checks F] "
+      "[--effort live|long] PROJECT…\n",
       why);
   assert_ran (run, 2, "", expected);
   takeoff_run_free (run);
@@ -421,7 +498,7 @@ test_same_file (Fixture *fixture, gconstpointer data)
       "a.cladwright");
   assert_refused (TAKEOFF_RUN (folder, "--csv", "-", "--pdf", "-",
                                "a.cladwright"),
-                  "Only one of --pdf and --csv can go to standard output");
+                  "Only one of --pdf, --csv and --checks can go to standard output");
   g_autofree char *after = content_of (fixture, "a.cladwright");
   g_assert_cmpstr (after, ==, before);
 }
@@ -491,6 +568,8 @@ main (int argc, char *argv[])
   ADD ("into-folder", test_into_folder);
   ADD ("pdf", test_pdf);
   ADD ("pdf-into-folder", test_pdf_into_folder);
+  ADD ("checks", test_checks);
+  ADD ("checks-into-folder", test_checks_into_folder);
   ADD ("unreadable", test_unreadable);
   ADD ("invalid", test_invalid);
   ADD ("every-broken-file", test_every_broken_file);
