@@ -6,8 +6,7 @@
 #include "cw-project.h"
 
 /* What differs from the defaults, in the sizes that are sold and built where
- * metric drawings are made; all common practice, no source. The end lap is the
- * round figure over the 6 in (152.4 mm) of IRC R703.2. */
+ * metric drawings are made; all common practice, no source. */
 static void
 put_metric_sizes (CwNode *studs, CwNode *barrier)
 {
@@ -15,8 +14,20 @@ put_metric_sizes (CwNode *studs, CwNode *barrier)
   cw_node_put (barrier, "roll-width", CW_MM (1500));
   cw_node_put (barrier, "roll-length", CW_MM (50000));
   cw_node_put (barrier, "lap", CW_MM (100));
-  cw_node_put (barrier, "end-lap", CW_MM (160));
+  cw_node_put (barrier, "end-lap", CW_MM (150));
   cw_node_put (barrier, "wrap", CW_MM (300));
+}
+
+/* Laps are held to round figures there, not to the 2 in and 6 in of IRC
+ * R703.2 (50.8 and 152.4 mm); common practice, no source. */
+static void
+put_metric_limits (CwNode *project)
+{
+  g_autoptr (CwNode) limits = cw_node_new (&cw_limits_type);
+
+  cw_node_put (limits, "barrier-lap", CW_MM (50));
+  cw_node_put (limits, "barrier-end-lap", CW_MM (150));
+  cw_node_set_child (project, CW_PROJECT_LIMITS, limits);
 }
 
 static void
@@ -104,6 +115,8 @@ cw_project_new_default (CwUnits units)
   cw_node_put_text (project, "currency",
                     units == CW_UNITS_US ? "USD" : "EUR");
   cw_node_set_list (project, CW_PROJECT_BUILDUPS, buildups);
+  if (units == CW_UNITS_METRIC)
+    put_metric_limits (project);
   cw_node_freeze (project);
   return (CwProject *) project;
 }

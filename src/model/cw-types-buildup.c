@@ -25,7 +25,8 @@ static const CwField studs_fields[] = {
                           "common practice, no source.")),
   CW_FIELD_CHOICE_IN (CwStuds, material, "material", CW_STUDS_WOOD,
                       stud_materials, N_ ("Material"),
-                      N_ ("What the fasteners are driven into.")),
+                      N_ ("What the fasteners are driven into; wood is common "
+                          "practice, no source.")),
 };
 
 static const CwField panel_fields[] = {
@@ -112,10 +113,13 @@ static const CwChoice offcuts[] = {
 
 static const CwField setting_out_fields[] = {
   CW_FIELD_CHOICE_IN (CwSettingOut, run, "run", CW_RUN_HORIZONTAL, runs,
-                      N_ ("Run"), N_ ("Which way the panels lie.")),
+                      N_ ("Run"),
+                      N_ ("Which way the panels lie; horizontal is common "
+                          "practice, no source.")),
   CW_FIELD_CHOICE_IN (CwSettingOut, start, "start", CW_START_LEFT, starts,
                       N_ ("Start"),
-                      N_ ("The corner in which each course is begun.")),
+                      N_ ("The corner in which each course is begun; the left "
+                          "is common practice, no source.")),
   CW_FIELD_LENGTH_IN (CwSettingOut, offset, "offset", 0, -CW_STUFF_MOST,
                       CW_STUFF_MOST, N_ ("Offset"),
                       N_ ("How far from the corner the first panel starts.")),
@@ -126,7 +130,8 @@ static const CwField setting_out_fields[] = {
   CW_FIELD_CHOICE_IN (CwSettingOut, bond, "bond", CW_BOND_STACKED, bonds,
                       N_ ("Bond"),
                       N_ ("How the head joints of a course lie to those of "
-                          "the one below.")),
+                          "the one below; stacked is the plainest, no "
+                          "source. The maker's instructions govern.")),
   CW_FIELD_LENGTH_IN (CwSettingOut, stagger, "stagger", 0, 0, CW_STUFF_MOST,
                       N_ ("Stagger"),
                       N_ ("How far each course is moved on, for the staggered "
@@ -144,7 +149,8 @@ static const CwField setting_out_fields[] = {
   CW_FIELD_YES_NO_IN (CwSettingOut, joints_on_studs, "joints-on-studs", 0,
                       N_ ("Joints on studs"),
                       N_ ("Whether a head joint is moved back to the nearest "
-                          "stud.")),
+                          "stud; not moving it is common practice, no "
+                          "source.")),
   CW_FIELD_CHOICE_IN (CwSettingOut, at_openings, "at-openings",
                       CW_AT_OPENINGS_NOTCH, at_openings, N_ ("At openings"),
                       N_ ("Notched panels keep joints away from the corners "
@@ -156,7 +162,8 @@ static const CwField setting_out_fields[] = {
                           "source.")),
   CW_FIELD_CHOICE_IN (CwSettingOut, offcuts, "offcuts", CW_OFFCUTS_PROJECT,
                       offcuts, N_ ("Offcuts"),
-                      N_ ("How far an offcut may travel to be used again.")),
+                      N_ ("How far an offcut may travel to be used again; in "
+                          "the whole project it saves most, no source.")),
   CW_FIELD_YES_NO_IN (CwSettingOut, turn, "turn", 0, N_ ("Turn blanks"),
                       N_ ("Whether a piece may be cut across the panel; not "
                           "unless the maker allows it.")),

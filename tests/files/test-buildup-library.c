@@ -4,6 +4,8 @@
  * agreement with what is published. And buildups that come out of a file.
  */
 #include "cw-buildup-library.h"
+#include "cw-checks.h"
+#include "estimate-cases.h"
 #include "project-cases.h"
 
 #include <glib/gstdio.h>
@@ -170,6 +172,152 @@ test_sensible (void)
     }
 }
 
+/* The estimator enters a wage and what a panel costs. */
+static void
+price (CwNode *buildup)
+{
+  g_autoptr (CwNode) labour
+      = cw_node_copy (cw_node_child (buildup, CW_BUILDUP_LABOUR));
+  g_autoptr (CwNode) panel
+      = cw_node_copy (cw_list_at (cw_node_list (buildup, CW_BUILDUP_PANELS),
+                                  0));
+  g_autoptr (CwList) panels = NULL;
+
+  cw_node_put (labour, "wage", CW_DECIMAL (40));
+  cw_node_put (panel, "price", CW_DECIMAL (30));
+  panels = cw_list_new (&panel, 1);
+  cw_node_set_child (buildup, CW_BUILDUP_LABOUR, labour);
+  cw_node_set_list (buildup, CW_BUILDUP_PANELS, panels);
+}
+
+/* One wall of four courses with openings, corners and a stub-out, in a new
+ * project that begins with that buildup. */
+static CwProject *
+project_with (const CwLibraryBuildup *entry)
+{
+  const gboolean is_us = entry->units == CW_UNITS_US;
+  g_autofree char *wall = g_strconcat (
+      is_us ? "4.8768x2.447925" : "4.8x2.409",
+      " corners window:0.9x0.9/0.1@0.9,0.8 door:0.8x2.1/0.1@3.5,0 "
+      "stub:0.06@2.9,0.3",
+      NULL);
+  g_autoptr (CwProject) drawn = case_project (wall, "");
+  g_autoptr (CwProject) begun = cw_project_new_default (entry->units);
+  g_autoptr (CwNode) buildup
+      = cw_node_copy ((const CwNode *) entry->buildup);
+  g_autoptr (CwList) buildups = NULL;
+  CwNode *project = cw_node_copy (&begun->node);
+
+  cw_node_put_text (buildup, "id", "b1");
+  price (buildup);
+  buildups = cw_list_new (&buildup, 1);
+  cw_node_set_list (project, CW_PROJECT_BUILDUPS, buildups);
+  cw_node_set_list (project, CW_PROJECT_ELEVATIONS, drawn->elevations);
+  cw_node_freeze (project);
+  return (CwProject *) project;
+}
+
+/* Of what such a wall has nothing, whatever it is built of. */
+static gboolean
+is_lacking (const char *key, const CwLibraryBuildup *entry)
+{
+  static const char *const lacking[]
+      = { "unclad.area",    "edge.rake",  "edge.inside-corner",
+          "edge.abutment",  "edge.joint", "band.length",
+          "band.area",      "saw.curve",  "panel.whole",
+          "panel.rasped",   "joint.control",  "cost.equipment",
+          "cost.contingency", "cost.overhead", "cost.profit",
+          "cost.tax",       "cost.alternate" };
+  const gboolean is_us = entry->units == CW_UNITS_US;
+
+  if (g_str_has_prefix (key, "barrier."))
+    return entry->buildup->barrier == NULL;
+  if (g_str_equal (key, "cost.unit-foot") || g_str_equal (key, "cost.unit"))
+    return g_str_equal (key, "cost.unit-foot") != is_us;
+  for (guint i = 0; i < G_N_ELEMENTS (lacking); i++)
+    if (g_str_equal (key, lacking[i]))
+      return TRUE;
+  return FALSE;
+}
+
+/* With its joints on studs a panel as long as the studs' module is rasped by
+ * the joint's width: few are whole, but none is all sawn. */
+static void
+assert_laid (const CwTakeoff *takeoff)
+{
+  g_assert_cmpfloat (case_amount (takeoff, NULL, "panel.whole")
+                         + case_amount (takeoff, NULL, "panel.rasped"),
+                     >, 0);
+}
+
+static void
+assert_counted (const CwTakeoff *takeoff, const CwLibraryBuildup *entry)
+{
+  for (guint i = 0; i < cw_n_quantity_types; i++)
+    {
+      const char *key = cw_quantity_types[i].key;
+      gboolean is_there = FALSE;
+
+      if (is_lacking (key, entry))
+        continue;
+      for (guint j = 0; j < takeoff->quantities->len && !is_there; j++)
+        {
+          const CwQuantity *quantity = takeoff->quantities->pdata[j];
+          is_there = g_str_equal (quantity->type->key, key)
+                     && (quantity->is_money || quantity->amount > 0);
+        }
+      if (!is_there)
+        g_error ("%s: nothing of %s", entry->name, key);
+    }
+}
+
+/* A panel is heavier than one person should lift: that alone is told of. */
+static void
+assert_sound (const CwTakeoff *takeoff, const CwLibraryBuildup *entry)
+{
+  const CwTextStyle style = cw_text_style_plain (entry->units);
+  g_autoptr (GPtrArray) checks = cw_checks_find (takeoff, &style, NULL);
+
+  for (guint i = 0; i < checks->len; i++)
+    {
+      const CwCheck *check = checks->pdata[i];
+      if (check->type->severity != CW_CHECK_NOTE
+          && !g_str_equal (check->type->code, "panel-mass"))
+        g_error ("%s: %s: %s", entry->name, check->type->code, check->text);
+    }
+}
+
+/* Whoever begins with one of them has every quantity at once. */
+static void
+test_whole (void)
+{
+  g_autoptr (GPtrArray) library = cw_buildup_library ();
+  for (guint i = 0; i < library->len; i++)
+    {
+      const CwLibraryBuildup *entry = library->pdata[i];
+      g_autoptr (CwProject) project = project_with (entry);
+      g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+      assert_counted (takeoff, entry);
+      assert_laid (takeoff);
+      assert_sound (takeoff, entry);
+    }
+}
+
+/* J-03, UFGS 07240 p. 21: a backer rod 25 % wider than the joint. */
+static void
+test_backer_rods (void)
+{
+  g_autoptr (GPtrArray) library = cw_buildup_library ();
+  for (guint i = 0; i < library->len; i++)
+    {
+      const CwBuildup *buildup
+          = ((const CwLibraryBuildup *) library->pdata[i])->buildup;
+      g_assert_cmpint (
+          ((const CwBackerRod *) buildup->backer_rod)->diameter * 4, ==,
+          ((const CwSealant *) buildup->sealant)->width * 5);
+    }
+}
+
 static void
 test_load (void)
 {
@@ -209,6 +357,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/buildup-library/published", test_published);
   g_test_add_func ("/buildup-library/rod/J-03", test_rod);
   g_test_add_func ("/buildup-library/sensible", test_sensible);
+  g_test_add_func ("/buildup-library/whole", test_whole);
+  g_test_add_func ("/buildup-library/backer-rods", test_backer_rods);
   g_test_add_func ("/buildup-library/load", test_load);
   g_test_add_func ("/buildup-library/load-without-any",
                    test_load_without_any);
