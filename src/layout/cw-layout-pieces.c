@@ -64,11 +64,27 @@ spans_length (const GArray *spans)
   return length;
 }
 
+/* Whether a jamb or an end of the shape runs down the line. */
+static gboolean
+has_side_on (const CwRegion *shape, CwLength x)
+{
+  for (gsize i = 0; i < cw_region_n_loops (shape); i++)
+    {
+      const CwLoop loop = cw_region_loop (shape, i);
+      for (gsize k = 0; k < loop.n_sides; k++)
+        if (loop.sides[k].start.x == x && cw_loop_end (&loop, k).x == x)
+          return TRUE;
+    }
+  return FALSE;
+}
+
 /* What of the piece stands at a stud. Where a jamb runs down the stud it is
  * what stands on the side of the wall, whichever hand the opening is on. */
 static GArray *
 spans_at_stud (const CwPiece *piece, CwLength x)
 {
+  if (!has_side_on (piece->shape, x))
+    return cw_region_spans (piece->shape, CW_AXIS_X, x);
   g_autoptr (GArray) left = cw_region_spans (
       piece->shape, CW_AXIS_X, MAX (x - 1, piece->box.left + 1));
   g_autoptr (GArray) right = cw_region_spans (
