@@ -171,6 +171,14 @@ change_look (GSimpleAction *action, GVariant *state, gpointer data)
 }
 
 static void
+change_contrast (GSimpleAction *action, GVariant *state, gpointer data)
+{
+  cw_look_set_contrast (g_variant_get_boolean (state));
+  cw_settings_set_flag ("contrast", g_variant_get_boolean (state));
+  g_simple_action_set_state (action, state);
+}
+
+static void
 change_search (GSimpleAction *action, GVariant *state, gpointer data)
 {
   cw_settings_set_flag ("search", g_variant_get_boolean (state));
@@ -185,6 +193,9 @@ take_settings (CwApplication *application)
   gboolean search = cw_settings_get_flag ("search", TRUE);
   g_action_group_change_action_state (G_ACTION_GROUP (application), "search",
                                       g_variant_new_boolean (search));
+  if (cw_settings_get_flag ("contrast", FALSE))
+    g_action_group_activate_action (G_ACTION_GROUP (application), "contrast",
+                                    NULL);
   if (cw_look_from_name (look) != CW_LOOK_SYSTEM)
     g_action_group_change_action_state (G_ACTION_GROUP (application), "look",
                                         g_variant_new_string (look));
@@ -218,6 +229,7 @@ static const GActionEntry actions[] = {
   { "new", new_window, NULL, NULL, NULL },
   { "open-recent", open_recent, "s", NULL, NULL },
   { "look", NULL, "s", "'system'", change_look },
+  { "contrast", NULL, NULL, "false", change_contrast },
   { "search", NULL, NULL, "true", change_search },
   { "about", show_about, NULL, NULL, NULL },
   { "quit", quit, NULL, NULL, NULL },

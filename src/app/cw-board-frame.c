@@ -3,6 +3,7 @@
 
 #include "cw-hover-label.h"
 #include "cw-move-label.h"
+#include "cw-panel-head.h"
 #include "cw-ruler.h"
 #include "cw-typed-box.h"
 
@@ -14,7 +15,7 @@ struct _CwBoardFrame
   GtkWidget parent;
   CwJob *job;
   CwBoard *board;
-  GtkWidget *overlay, *typed, *move, *across, *along;
+  GtkWidget *overlay, *typed, *move, *hover, *across, *along;
   CwTakeoff *preview;     /* (nullable): shown instead of the job's */
   CwPoint pointer;
   gboolean has_pointer;
@@ -194,12 +195,18 @@ cw_board_frame_init (CwBoardFrame *frame)
   gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->typed);
   frame->move = cw_move_label_new (frame->board);
   gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->move);
-  gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay),
-                           cw_hover_label_new (frame->board));
+  frame->hover = cw_hover_label_new (frame->board);
+  gtk_overlay_add_overlay (GTK_OVERLAY (frame->overlay), frame->hover);
   frame->across = cw_ruler_new (GTK_ORIENTATION_HORIZONTAL, frame->board);
   frame->along = cw_ruler_new (GTK_ORIENTATION_VERTICAL, frame->board);
   gtk_widget_set_hexpand (frame->overlay, TRUE);
   gtk_widget_set_vexpand (frame->overlay, TRUE);
+  GtkWidget *const drawn[] = { GTK_WIDGET (frame), frame->overlay,
+                               frame->typed, frame->move, frame->hover,
+                               frame->across, frame->along,
+                               GTK_WIDGET (frame->board) };
+  for (gsize i = 0; i < G_N_ELEMENTS (drawn); i++)
+    cw_widget_keep_direction (drawn[i]);
   attach (frame, frame->across, 1, 0);
   attach (frame, frame->along, 0, 1);
   attach (frame, frame->overlay, 1, 1);

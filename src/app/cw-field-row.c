@@ -3,6 +3,7 @@
 
 #include "cw-field-text.h"
 #include "cw-i18n.h"
+#include "cw-panel-head.h"
 
 /* Long enough that "1200" is not tried as "1" and "12" on the way. */
 #define REST_MS 350
@@ -167,6 +168,7 @@ new_entry_editor (CwFieldRow *row)
     {
       gtk_editable_set_alignment (GTK_EDITABLE (editor), 1);
       gtk_widget_add_css_class (editor, "cw-figure");
+      cw_widget_keep_direction (editor);
     }
   GtkEventController *focus = gtk_event_controller_focus_new ();
   g_signal_connect_swapped (focus, "leave", G_CALLBACK (left), row);

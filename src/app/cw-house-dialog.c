@@ -6,6 +6,7 @@
 #include "cw-form-dialog.h"
 #include "cw-house-edits.h"
 #include "cw-i18n.h"
+#include "cw-panel-head.h"
 #include "cw-typed-way.h"
 
 enum { KIND_HOUSE, KIND_WALLS };
@@ -131,6 +132,7 @@ static GtkWidget *
 new_entry (const char *example)
 {
   GtkWidget *entry = gtk_entry_new ();
+  cw_widget_keep_direction (entry);
   gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
   gtk_entry_set_placeholder_text (GTK_ENTRY (entry), example);
   return entry;

@@ -49,6 +49,7 @@ add_row (CwItemList *list, const char *id)
   GtkWidget *lines = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_box_append (GTK_BOX (lines), new_line (NULL));
   gtk_box_append (GTK_BOX (lines), new_line ("cw-dim"));
+  cw_widget_keep_direction (gtk_widget_get_last_child (lines));
   gtk_widget_add_css_class (gtk_widget_get_last_child (lines), "cw-figure");
   gtk_widget_add_css_class (gtk_widget_get_last_child (lines), "cw-small");
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), lines);

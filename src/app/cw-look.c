@@ -5,6 +5,7 @@
 
 static GtkCssProvider *colours;
 static gboolean system_is_dark;
+static gboolean more_contrast;
 
 void
 cw_app_register_resources (void)
@@ -24,12 +25,36 @@ cw_look_is_dark (void)
   return dark;
 }
 
+/* By the desktop's theme, or by GTK's own variable for it. */
+static gboolean
+system_has_contrast (void)
+{
+  g_autofree char *theme = NULL;
+  const char *said = g_getenv ("GTK_THEME");
+  g_object_get (gtk_settings_get_default (), "gtk-theme-name", &theme, NULL);
+  if (!said)
+    said = theme;
+  return said
+         && (g_str_has_prefix (said, "HighContrast")
+             || g_str_has_prefix (said, "Default-hc"));
+}
+
 static void
 load_colours (void)
 {
-  gtk_css_provider_load_from_resource (
-      colours, cw_look_is_dark () ? CW_RESOURCE_PATH "/colours-dark.css"
-                                  : CW_RESOURCE_PATH "/colours-light.css");
+  gboolean contrast = more_contrast || system_has_contrast ();
+  g_autofree char *path = g_strdup_printf (
+      CW_RESOURCE_PATH "/colours-%s%s.css", contrast ? "contrast-" : "",
+      cw_look_is_dark () ? "dark" : "light");
+  gtk_css_provider_load_from_resource (colours, path);
+}
+
+void
+cw_look_set_contrast (gboolean more)
+{
+  more_contrast = more;
+  if (colours)
+    load_colours ();
 }
 
 static GtkCssProvider *
@@ -52,6 +77,8 @@ cw_look_start (void)
   colours = add_provider (GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
   load_colours ();
   g_signal_connect (settings, "notify::gtk-application-prefer-dark-theme",
+                    G_CALLBACK (load_colours), NULL);
+  g_signal_connect (settings, "notify::gtk-theme-name",
                     G_CALLBACK (load_colours), NULL);
 
   g_autoptr (GtkCssProvider) look

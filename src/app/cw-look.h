@@ -20,6 +20,8 @@ void cw_app_register_resources (void);
 void cw_look_start (void);
 
 void cw_look_choose (CwLook look);
+/* More contrast than the look has; a desktop that asks for it has it anyway. */
+void cw_look_set_contrast (gboolean more);
 CwLook cw_look_from_name (const char *name);   /* "light", "dark", else system */
 gboolean cw_look_is_dark (void);
 

@@ -53,3 +53,17 @@ cw_icon_menu_button_new (const char *icon, const char *name,
   cw_menu_button_take_menu (GTK_MENU_BUTTON (button), menu_id);
   return button;
 }
+
+void
+cw_widget_keep_direction (GtkWidget *widget)
+{
+  if (GTK_IS_LABEL (widget)
+      && gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL)
+    gtk_label_set_xalign (GTK_LABEL (widget),
+                          1 - gtk_label_get_xalign (GTK_LABEL (widget)));
+  gtk_widget_set_direction (widget, GTK_TEXT_DIR_LTR);
+  if (GTK_IS_ENTRY (widget))
+    gtk_widget_set_direction (
+        GTK_WIDGET (gtk_editable_get_delegate (GTK_EDITABLE (widget))),
+        GTK_TEXT_DIR_LTR);
+}

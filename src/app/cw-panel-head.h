@@ -23,6 +23,10 @@ void cw_menu_button_take_menu (GtkMenuButton *button, const char *menu_id);
 GtkWidget *cw_icon_menu_button_new (const char *icon, const char *name,
                                     const char *menu_id);
 
+/* Sizes and the drawing run from left to right in every language; a label of
+ * them stays on the side where it is. */
+void cw_widget_keep_direction (GtkWidget *widget);
+
 /* What a screen reader says of @widget. */
 void cw_widget_set_name (GtkWidget *widget, const char *name);
 

@@ -5,6 +5,7 @@
 #include "cw-field-text.h"
 #include "cw-form-dialog.h"
 #include "cw-i18n.h"
+#include "cw-panel-head.h"
 #include "cw-length.h"
 
 typedef struct
@@ -99,6 +100,7 @@ static GtkWidget *
 length_entry (const char *text)
 {
   GtkWidget *entry = gtk_entry_new ();
+  cw_widget_keep_direction (entry);
   gtk_editable_set_text (GTK_EDITABLE (entry), text);
   gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
   return entry;

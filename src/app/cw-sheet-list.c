@@ -75,6 +75,8 @@ add_texts (CwSheetList *list, GtkWidget *line, const CwSheet *sheet)
   new_line (texts, *sheet->name ? sheet->name : sheet->file);
   const char *state = problem ? problem : scale ? scale : _("no scale yet");
   GtkWidget *label = new_line (texts, state);
+  if (scale && !problem)
+    cw_widget_keep_direction (label);
   gtk_widget_add_css_class (label, problem ? "cw-trouble"
                                    : scale ? "cw-dim"
                                            : "cw-accent");

@@ -225,6 +225,7 @@ cw_status_line_init (CwStatusLine *line)
   gtk_widget_set_hexpand (line->hint, TRUE);
   line->checks = add_label (line, 0);
   line->pointer = add_label (line, 26);
+  cw_widget_keep_direction (line->pointer);
   line->scale = add_label (line, 11);
   line->state = add_label (line, 12);
   line->search = gtk_button_new ();

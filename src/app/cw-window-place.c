@@ -35,10 +35,13 @@ cw_window_tour_if_new (CwWindow *window)
                         g_object_ref (window), g_object_unref);
 }
 
+/* A project that was opened does not begin with the ways to begin: the window
+ * is not seen yet when it goes to its walls. */
 static void
 go (CwWindow *window, const char *place)
 {
-  gboolean begins = g_str_equal (place, "walls")
+  gboolean begins = gtk_widget_get_mapped (window->stack)
+                    && g_str_equal (place, "walls")
                     && g_strcmp0 (place_shown (window), "start") == 0;
   GAction *action
       = g_action_map_lookup_action (G_ACTION_MAP (window), "place");

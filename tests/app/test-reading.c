@@ -5,7 +5,9 @@
  */
 #include <string.h>
 
+#include "cw-board-frame.h"
 #include "cw-hover-label.h"
+#include "cw-inspector.h"
 #include "cw-item-list.h"
 #include "cw-settings.h"
 #include "window-cases.h"
@@ -154,6 +156,60 @@ tells_what_rests_under (Desk *desk, gconstpointer data)
 }
 
 static void
+note_wrong_way (GtkWidget *widget, gpointer data)
+{
+  guint *n = data;
+  if (GTK_IS_ENTRY (widget) && gtk_widget_has_css_class (widget, "cw-figure"))
+    {
+      GtkEditable *text = gtk_editable_get_delegate (GTK_EDITABLE (widget));
+      g_assert_cmpint (gtk_widget_get_direction (GTK_WIDGET (text)), ==,
+                       GTK_TEXT_DIR_LTR);
+      (*n)++;
+    }
+}
+
+static double
+left_of (GtkWidget *widget, CwWindow *window)
+{
+  graphene_rect_t box;
+  g_assert_true (
+      gtk_widget_compute_bounds (widget, GTK_WIDGET (window), &box));
+  return box.origin.x;
+}
+
+/* Where one reads from the right the panels change sides; the drawing and
+ * sizes do not turn. */
+static void
+mirrored_panels (void)
+{
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_RTL);
+  Desk desk = { NULL };
+  lay (&desk, NULL);
+  GtkWidget *window = GTK_WIDGET (desk.window);
+  GtkWidget *frame = case_find (window, CW_TYPE_BOARD_FRAME);
+  CwBoard *board = cw_walls_place_board (cw_window_walls (desk.window));
+  double x0, x1, y;
+  guint n = 0;
+  g_assert_cmpfloat (
+      left_of (case_find (window, CW_TYPE_ITEM_LIST), desk.window), >,
+      left_of (frame, desk.window));
+  g_assert_cmpfloat (
+      left_of (case_find (window, CW_TYPE_INSPECTOR), desk.window), <,
+      left_of (frame, desk.window));
+  cw_board_to_widget (board, cw_point (0, 0), &x0, &y);
+  cw_board_to_widget (board, cw_point (CW_MM (1000), 0), &x1, &y);
+  g_assert_cmpfloat (x0, <, x1);
+  g_assert_cmpint (gtk_widget_get_direction (frame), ==, GTK_TEXT_DIR_LTR);
+  cw_document_select (cw_job_document (desk.job),
+                      (const char *const[]) { "o1", NULL });
+  case_settle ();
+  case_walk (case_find (window, CW_TYPE_INSPECTOR), note_wrong_way, &n);
+  g_assert_cmpuint (n, >=, 4);
+  clear (&desk, NULL);
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
+}
+
+static void
 add (const char *path, void (*test) (Desk *, gconstpointer))
 {
   g_test_add (path, Desk, NULL, lay, test, clear);
@@ -171,5 +227,6 @@ main (int argc, char **argv)
   add ("/reading/list-and-board-choose-alike", list_and_board_choose_alike);
   add ("/reading/list-follows-edits", list_follows_edits);
   add ("/reading/tells-what-rests-under", tells_what_rests_under);
+  g_test_add_func ("/reading/mirrored-panels", mirrored_panels);
   return g_test_run ();
 }
