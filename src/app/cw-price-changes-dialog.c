@@ -3,6 +3,7 @@
 
 #include "cw-form-dialog.h"
 #include "cw-i18n.h"
+#include "cw-price-text.h"
 #include "cw-panel-head.h"
 
 enum { TICK, ITEM, OLD, NEW, DATE, REMARK, N_COLUMNS };
@@ -79,12 +80,12 @@ add_heads (GtkWidget *grid)
       add_label (grid, i, 0, heads[i], "cw-dim");
 }
 
-/* "31.50 EUR a panel". (transfer full) */
+/* "31.50". (transfer full) */
 static char *
-price_text (Choosing *choosing, CwDecimal price)
+price_text (Choosing *choosing, CwDecimal price, const char *currency)
 {
   return price == 0 ? g_strdup (_("none"))
-                    : cw_decimal_format (price, &choosing->style);
+                    : cw_price_text (price, currency, &choosing->style);
 }
 
 /* A second price of the same thing is left for the user to choose. */
@@ -124,8 +125,8 @@ add_change (Choosing *choosing, GtkWidget *grid, guint index)
 {
   const CwPriceChange *change = choosing->changes->pdata[index];
   int row = (int) index + 1;
-  g_autofree char *old = price_text (choosing, change->from);
-  g_autofree char *new = price_text (choosing, change->to);
+  g_autofree char *old = price_text (choosing, change->from, change->currency);
+  g_autofree char *new = price_text (choosing, change->to, change->currency);
   g_autofree char *whole = g_strdup_printf ("%s %s / %s", new,
                                             change->currency, change->unit);
   g_autofree char *spoken

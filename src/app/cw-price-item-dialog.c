@@ -5,6 +5,7 @@
 
 #include "cw-form-dialog.h"
 #include "cw-i18n.h"
+#include "cw-price-text.h"
 
 typedef struct
 {
@@ -116,7 +117,8 @@ new_kinds (const char *chosen)
 static void
 fill (Typing *typing, const CwPriceItem *item)
 {
-  g_autofree char *price = cw_decimal_format (item->price, &typing->style);
+  g_autofree char *price
+      = cw_price_entry_text (item->price, item->currency, &typing->style);
   typing->kind = new_kinds (item->kind);
   cw_form_dialog_add (typing->dialog, _("Kind"), typing->kind);
   typing->name = add_entry (typing, _("Name"), item->name);

@@ -9,6 +9,7 @@
 #include "cw-price-book-file.h"
 #include "cw-price-changes-dialog.h"
 #include "cw-price-item-dialog.h"
+#include "cw-price-text.h"
 #include "cw-today.h"
 
 struct _CwPricesWindow
@@ -65,8 +66,8 @@ new_row (CwPricesWindow *window, const CwPriceItem *item)
 {
   GtkWidget *row = gtk_list_box_row_new ();
   GtkWidget *grid = gtk_grid_new ();
-  g_autofree char *number
-      = cw_decimal_format (item->price, cw_job_style (window->job));
+  g_autofree char *number = cw_price_text (item->price, item->currency,
+                                           cw_job_style (window->job));
   g_autofree char *price = g_strdup_printf ("%s %s / %s", number,
                                             item->currency, item->unit);
   g_autofree char *below = below_text (item);

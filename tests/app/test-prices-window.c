@@ -9,6 +9,7 @@
 #include "cw-dialogs.h"
 #include "cw-form-dialog.h"
 #include "cw-price-book-file.h"
+#include "cw-price-text.h"
 #include "cw-prices-window.h"
 #include "window-cases.h"
 
@@ -153,6 +154,25 @@ comes_from_the_project (Desk *desk, gconstpointer data)
                    first_panel (desk)->price);
 }
 
+static void
+assert_price (CwDecimal price, const char *currency, const char *text)
+{
+  const CwTextStyle style = cw_text_style_plain (CW_UNITS_METRIC);
+  g_autofree char *shown = cw_price_text (price, currency, &style);
+  g_assert_cmpstr (shown, ==, text);
+}
+
+/* ISO 4217's minor units (from memory). */
+static void
+has_the_currencys_digits (void)
+{
+  assert_price (CW_DECIMAL (31) + 500000, "EUR", "31.50");
+  assert_price (CW_DECIMAL (31), "USD", "31.00");
+  assert_price (37500, "USD", "0.0375");
+  assert_price (CW_DECIMAL (3100), "JPY", "3100");
+  assert_price (CW_DECIMAL (3) + 250000, "KWD", "3.250");
+}
+
 #define BAD "<price-book xmlns=\"urn:cladwright:price-book:1\" format=\"1\">"
 
 static void
@@ -182,5 +202,7 @@ main (int argc, char *argv[])
   ADD ("goes-to-the-project", NULL, goes_to_the_project);
   ADD ("comes-from-the-project", NULL, comes_from_the_project);
   ADD ("bad-book-stays", BAD, bad_book_stays);
+  g_test_add_func ("/prices-window/has-the-currencys-digits",
+                   has_the_currencys_digits);
   return g_test_run ();
 }

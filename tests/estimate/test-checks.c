@@ -134,45 +134,224 @@ test_caution (void)
                             "licensed designer decides"));
 }
 
-static CwNode *
-sheet (double across, double along)
+/* A project with a sheet of that scale; none when @across is 0. */
+static CwProject *
+with_sheet (double across, double along)
 {
-  CwNode *node = cw_node_new (&cw_sheet_type);
+  g_autoptr (CwProject) bare = case_project ("4.8x2.4", "");
+  CwNode *project = cw_node_copy (&bare->node);
+  g_autoptr (CwNode) sheet = cw_node_new (&cw_sheet_type);
   g_autoptr (CwNode) scale = cw_node_new (&cw_scale_type);
+  g_autoptr (CwList) sheets = NULL;
 
-  cw_node_put_text (node, "id", "s1");
+  cw_node_put_text (sheet, "id", "s1");
   cw_node_put (scale, "across", (CwDecimal) (across * 1e6));
   cw_node_put (scale, "along", (CwDecimal) (along * 1e6));
   if (across > 0)
-    cw_node_set_child (node, CW_SHEET_SCALE, scale);
-  return node;
-}
-
-static void
-assert_sheet (double across, double along, const char *code)
-{
-  g_autoptr (CwProject) bare = case_project ("4.8x2.4", "");
-  g_autoptr (CwNode) project = cw_node_copy (&bare->node);
-  g_autoptr (CwNode) node = sheet (across, along);
-  g_autoptr (CwList) sheets = cw_list_new (&node, 1);
-  g_autoptr (GPtrArray) checks = NULL;
-  const guint n_no = code && g_str_equal (code, "sheet-no-scale");
-  const guint n_two = code && g_str_equal (code, "sheet-scales-differ");
-
+    cw_node_set_child (sheet, CW_SHEET_SCALE, scale);
+  sheets = cw_list_new (&sheet, 1);
   cw_node_set_list (project, CW_PROJECT_SHEETS, sheets);
   cw_node_freeze (project);
-  checks = checks_of ((CwProject *) project);
-  g_assert_cmpuint (count (checks, "sheet-no-scale"), ==, n_no);
-  g_assert_cmpuint (count (checks, "sheet-scales-differ"), ==, n_two);
+  return (CwProject *) project;
+}
+
+static CwProject *
+unscaled (void)
+{
+  return with_sheet (0, 0);
+}
+
+static CwProject *
+scaled (void)
+{
+  return with_sheet (16.933333, 17.05);
+}
+
+static CwProject *
+stretched (void)
+{
+  return with_sheet (16.933333, 17.2);
+}
+
+/* Round a square, or across it. */
+static const CwCorner square[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                                   { { CW_MM (2400), 0 }, 0, CW_EDGE_JOINT },
+                                   { { CW_MM (2400), CW_MM (2400) }, 0,
+                                     CW_EDGE_EAVE },
+                                   { { 0, CW_MM (2400) }, 0, CW_EDGE_JOINT } };
+static const CwCorner bow_tie[] = { { { 0, 0 }, 0, CW_EDGE_BASE },
+                                    { { CW_MM (2400), 0 }, 0, CW_EDGE_JOINT },
+                                    { { 0, CW_MM (2400) }, 0, CW_EDGE_EAVE },
+                                    { { CW_MM (2400), CW_MM (2400) }, 0,
+                                      CW_EDGE_JOINT } };
+
+/* One wall, with an unclad area when there are corners of one. */
+static CwProject *
+with_corners (const CwCorner *outline, const CwCorner *unclad)
+{
+  g_autoptr (GPtrArray) items
+      = g_ptr_array_new_with_free_func (cw_node_unref);
+  g_autoptr (GPtrArray) walls
+      = g_ptr_array_new_with_free_func (cw_node_unref);
+
+  if (unclad)
+    {
+      g_autoptr (CwList) corners = cw_corners_to_list (unclad, 4);
+      CwNode *item = cw_node_new (&cw_unclad_type);
+
+      cw_node_put_text (item, "id", "u1");
+      cw_node_set_list (item, CW_UNCLAD_CORNERS, corners);
+      g_ptr_array_add (items, item);
+    }
+  g_ptr_array_add (walls, case_elevation_of ("e1", outline, 4, items));
+  return case_project_of (walls, "");
+}
+
+static CwProject *
+crossed_outline (void)
+{
+  return with_corners (bow_tie, NULL);
+}
+
+static CwProject *
+crossed_unclad (void)
+{
+  return with_corners (square, bow_tie);
+}
+
+static CwProject *
+uncrossed (void)
+{
+  return with_corners (square, square);
+}
+
+/* An elevation of which nothing was drawn, and one that names no buildup. */
+static CwProject *
+bare_walls (void)
+{
+  g_autoptr (CwProject) plain = cw_project_new_default (CW_UNITS_METRIC);
+  CwNode *project = cw_node_copy (&plain->node);
+  g_autoptr (CwNode) undrawn = cw_node_new (&cw_elevation_type);
+  g_autoptr (CwProject) drawn = case_project ("4.8x2.4", "");
+  g_autoptr (CwNode) unbuilt
+      = cw_node_copy (cw_list_at (drawn->elevations, 0));
+  g_autoptr (CwList) walls = NULL;
+
+  cw_node_put_text (undrawn, "id", "e9");
+  cw_node_put_text (unbuilt, "buildup", "");
+  walls = cw_list_new ((CwNode *[]) { undrawn, unbuilt }, 2);
+  cw_node_set_list (project, CW_PROJECT_ELEVATIONS, walls);
+  cw_node_freeze (project);
+  return (CwProject *) project;
+}
+
+/* What no line of the table can say: a project with the check once, and one
+ * without. */
+typedef struct
+{
+  const char *code;
+  CwProject *(*with) (void);
+  CwProject *(*without) (void);
+} Drawn;
+
+static const Drawn drawn_cases[] = {
+  { "sheet-no-scale", unscaled, scaled },
+  { "sheet-scales-differ", stretched, scaled },
+  { "outline-missing", bare_walls, uncrossed },
+  { "buildup-missing", bare_walls, uncrossed },
+  { "outline-invalid", crossed_outline, uncrossed },
+  { "unclad-invalid", crossed_unclad, uncrossed },
+};
+
+static void
+test_drawn (gconstpointer data)
+{
+  const Drawn *drawn = data;
+  g_autoptr (CwProject) with = drawn->with ();
+  g_autoptr (CwProject) without = drawn->without ();
+  g_autoptr (GPtrArray) checks = checks_of (with);
+  g_autoptr (GPtrArray) others = checks_of (without);
+
+  g_assert_cmpuint (count (checks, drawn->code), ==, 1);
+  g_assert_cmpuint (count (others, drawn->code), ==, 0);
+}
+
+/* Each type has a case that is told of and one that is not. */
+static void
+test_every_type (void)
+{
+  g_autoptr (GPtrArray) rows = cw_case_table_load ("estimate/checks.tsv", 6);
+
+  for (guint i = 0; i < cw_n_check_types; i++)
+    {
+      const char *code = cw_check_types[i].code;
+      gboolean is_told = FALSE, is_silent = FALSE;
+
+      for (guint j = 0; j < G_N_ELEMENTS (drawn_cases); j++)
+        if (g_str_equal (drawn_cases[j].code, code))
+          is_told = is_silent = TRUE;
+      for (guint j = 0; j < rows->len; j++)
+        {
+          const CwCase *row = rows->pdata[j];
+          const gboolean is_none = g_str_equal (row->columns[4], "0");
+
+          if (!g_str_equal (row->columns[3], code))
+            continue;
+          is_silent = is_silent || is_none;
+          is_told = is_told || !is_none;
+        }
+      if (!is_told || !is_silent)
+        g_error ("%s has no case that is %s", code,
+                 is_told ? "not told of" : "told of");
+    }
+}
+
+/* Nothing is said where there is nothing to say. */
+static void
+test_clean (void)
+{
+  g_autoptr (CwProject) project = case_project (
+      "2.4x1.806", "panel.mass=8 base-coat.kind=cement finish.suits=cement");
+  g_autoptr (GPtrArray) checks = checks_of (project);
+
+  for (guint i = 0; i < checks->len; i++)
+    g_test_message ("%s: %s", ((CwCheck *) checks->pdata[i])->type->code,
+                    ((CwCheck *) checks->pdata[i])->text);
+  g_assert_cmpuint (checks->len, ==, 0);
+}
+
+/* Pressures, speeds, forces and masses as the reader has them. */
+static void
+test_units (void)
+{
+  static const char settings[]
+      = "wind.basis=guide wind.speed=51.4096 panel.mass=44.678848";
+  g_autoptr (CwProject) project = case_project ("4.8x2.4", settings);
+  g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+  const CwTextStyle us = cw_text_style_plain (CW_UNITS_US);
+  g_autoptr (GPtrArray) in_us = cw_checks_find (takeoff, &us, NULL);
+  g_autoptr (GPtrArray) metric = cw_checks_find (takeoff, style (), NULL);
+  const CwCheck *wind = find (in_us, "fastener-compared");
+
+  g_assert_nonnull (strstr (find (in_us, "panel-mass")->text, "98.5 lb"));
+  g_assert_nonnull (strstr (find (metric, "panel-mass")->text, "44.7 kg"));
+  g_assert_nonnull (strstr (wind->detail, "V 115 mph"));
+  g_assert_nonnull (strstr (wind->detail, " psf"));
+  g_assert_nonnull (strstr (wind->text, " lb on each"));
+  wind = find (metric, "fastener-compared");
+  g_assert_nonnull (strstr (wind->detail, "V 51.4 m/s"));
+  g_assert_nonnull (strstr (wind->detail, " Pa"));
+  g_assert_nonnull (strstr (wind->text, " N on each"));
 }
 
 static void
-test_sheets (void)
+test_awaits_drawing (void)
 {
-  assert_sheet (0, 0, "sheet-no-scale");
-  assert_sheet (16.933333, 16.933333, NULL);
-  assert_sheet (16.933333, 17.05, NULL);
-  assert_sheet (16.933333, 17.2, "sheet-scales-differ");
+  g_autoptr (CwProject) project = bare_walls ();
+  g_autoptr (GPtrArray) checks = checks_of (project);
+
+  g_assert_true (cw_check_awaits_drawing (find (checks, "outline-missing")));
+  g_assert_false (cw_check_awaits_drawing (find (checks, "buildup-missing")));
 }
 
 static CwProject *
@@ -222,26 +401,15 @@ test_waivers (void)
 }
 
 static void
-test_bare_walls (void)
+add_drawn (void)
 {
-  g_autoptr (CwProject) plain = cw_project_new_default (CW_UNITS_METRIC);
-  g_autoptr (CwNode) project = cw_node_copy (&plain->node);
-  g_autoptr (CwNode) undrawn = cw_node_new (&cw_elevation_type);
-  g_autoptr (CwProject) drawn = case_project ("4.8x2.4", "");
-  g_autoptr (CwNode) unbuilt
-      = cw_node_copy (cw_list_at (drawn->elevations, 0));
-  g_autoptr (CwList) walls = NULL;
-  g_autoptr (GPtrArray) checks = NULL;
+  for (guint i = 0; i < G_N_ELEMENTS (drawn_cases); i++)
+    {
+      g_autofree char *path
+          = g_strdup_printf ("/checks/drawn/%s", drawn_cases[i].code);
 
-  cw_node_put_text (undrawn, "id", "e9");
-  cw_node_put_text (unbuilt, "buildup", "");
-  walls = cw_list_new ((CwNode *[]) { undrawn, unbuilt }, 2);
-  cw_node_set_list (project, CW_PROJECT_ELEVATIONS, walls);
-  cw_node_freeze (project);
-  checks = checks_of ((CwProject *) project);
-  g_assert_true (cw_check_awaits_drawing (find (checks, "outline-missing")));
-  g_assert_cmpuint (count (checks, "outline-missing"), ==, 1);
-  g_assert_cmpuint (count (checks, "buildup-missing"), ==, 1);
+      g_test_add_data_func (path, &drawn_cases[i], test_drawn);
+    }
 }
 
 int
@@ -262,8 +430,11 @@ main (int argc, char **argv)
   g_test_add_func ("/checks/types", test_types);
   g_test_add_func ("/checks/sentences", test_sentences);
   g_test_add_func ("/checks/caution", test_caution);
-  g_test_add_func ("/checks/sheets", test_sheets);
   g_test_add_func ("/checks/waivers", test_waivers);
-  g_test_add_func ("/checks/bare-walls", test_bare_walls);
+  g_test_add_func ("/checks/every-type", test_every_type);
+  g_test_add_func ("/checks/clean", test_clean);
+  g_test_add_func ("/checks/units", test_units);
+  g_test_add_func ("/checks/awaits-drawing", test_awaits_drawing);
+  add_drawn ();
   return g_test_run ();
 }
