@@ -7,6 +7,7 @@
 
 #include "cw-i18n.h"
 #include "cw-sheet-image.h"
+#include "cw-sheet-source-private.h"
 
 /* Where a PDF's mark may stand, by the habit of every reader. */
 #define HEAD_BYTES 1024
@@ -328,6 +329,12 @@ paint_page (CwSheetSource *self, cairo_t *cr, guint page)
   g_object_unref (pdf);
 }
 
+gboolean
+cw_sheet_source_is_vector (CwSheetSource *self)
+{
+  return self->pdf != NULL;
+}
+
 static cairo_t *
 white_context (int width, int height)
 {
@@ -348,6 +355,20 @@ clip_to_page (cairo_t *cr, double width, double height)
   cairo_rectangle (cr, 0, 0, width, height);
   cairo_clip (cr);
   cairo_set_source_rgb (cr, 0, 0, 0);
+}
+
+void
+cw_sheet_source_paint (CwSheetSource *self, cairo_t *cr, guint page,
+                       guint turn)
+{
+  cairo_matrix_t matrix;
+  double width, height;
+
+  own_size (self, page, &width, &height);
+  matrix = turn_matrix (turn, width, height);
+  cairo_transform (cr, &matrix);
+  clip_to_page (cr, width, height);
+  paint_page (self, cr, page);
 }
 
 static gboolean
@@ -393,7 +414,6 @@ cw_sheet_source_render (CwSheetSource *self, guint page, guint turn,
                         GError **error)
 {
   double own_width, own_height;
-  cairo_matrix_t matrix;
   cairo_surface_t *surface;
   cairo_t *cr;
 
@@ -406,13 +426,10 @@ cw_sheet_source_render (CwSheetSource *self, guint page, guint turn,
   own_size (self, page, &own_width, &own_height);
   if (!can_render (MAX (own_width, own_height), scale, width, height, error))
     return NULL;
-  matrix = turn_matrix (turn, own_width, own_height);
   cr = white_context (width, height);
   cairo_translate (cr, -x, -y);
   cairo_scale (cr, scale, scale);
-  cairo_transform (cr, &matrix);
-  clip_to_page (cr, own_width, own_height);
-  paint_page (self, cr, page);
+  cw_sheet_source_paint (self, cr, page, turn);
   surface = finished_surface (cr, error);
   cairo_destroy (cr);
   return surface;
