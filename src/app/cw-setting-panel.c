@@ -571,7 +571,7 @@ new_head (CwSettingPanel *panel)
 {
   GtkWidget *head = cw_panel_head_new (_("Best setting out"));
   gtk_box_append (GTK_BOX (head),
-                  cw_icon_button_new ("window-close-symbolic", _("Close"),
+                  cw_icon_button_new ("cw-close-symbolic", _("Close"),
                                       "win.best-setting-out"));
   return head;
 }

@@ -35,7 +35,7 @@ is_control (GtkWidget *widget)
          || GTK_IS_GRID_VIEW (widget) || GTK_IS_LIST_VIEW (widget)
          || GTK_IS_COLUMN_VIEW (widget) || GTK_IS_SPIN_BUTTON (widget)
          || GTK_IS_TEXT_VIEW (widget) || GTK_IS_SCALE (widget)
-         || GTK_IS_STACK_SWITCHER (widget) || CW_IS_BOARD (widget);
+         || GTK_IS_SEARCH_ENTRY (widget) || GTK_IS_STACK_SWITCHER (widget) || CW_IS_BOARD (widget);
 }
 
 /* The toolkit's own insides: their owner is named for them. */
@@ -48,7 +48,8 @@ is_inside (GtkWidget *widget)
         || (GTK_IS_POPOVER (owner)
             && !gtk_widget_has_css_class (owner, "cw-tour"))
         || GTK_IS_WINDOW_CONTROLS (owner) || GTK_IS_ENTRY (owner)
-        || GTK_IS_SPIN_BUTTON (owner) || GTK_IS_COLUMN_VIEW (owner))
+        || GTK_IS_SPIN_BUTTON (owner) || GTK_IS_COLUMN_VIEW (owner)
+        || GTK_IS_SEARCH_ENTRY (owner) || GTK_IS_SWITCH (owner))
       return TRUE;
   return FALSE;
 }
@@ -71,7 +72,8 @@ has_text (GtkWidget *widget)
       || GTK_IS_LIST_BOX (widget) || GTK_IS_FLOW_BOX (widget)
       || GTK_IS_GRID_VIEW (widget) || GTK_IS_LIST_VIEW (widget)
       || GTK_IS_COLUMN_VIEW (widget) || GTK_IS_SPIN_BUTTON (widget)
-      || GTK_IS_TEXT_VIEW (widget) || GTK_IS_SCALE (widget))
+      || GTK_IS_TEXT_VIEW (widget) || GTK_IS_SCALE (widget)
+      || GTK_IS_SEARCH_ENTRY (widget))
     return FALSE;
   case_walk (widget, note_label, &says);
   return says;
@@ -91,7 +93,7 @@ has_name (GtkWidget *widget)
 typedef struct
 {
   guint n_controls;
-  GString *unnamed, *unreached;
+  GString *unnamed, *unreached, *foreign;
 } Walk;
 
 /* What only holds others is entered through them. */
@@ -138,10 +140,44 @@ place_of (GtkWidget *widget)
   return g_string_free (place, FALSE);
 }
 
+static Walk
+walk_new (void)
+{
+  return (Walk) { 0, g_string_new (NULL), g_string_new (NULL),
+                  g_string_new (NULL) };
+}
+
+static void
+walk_clear (Walk *walk)
+{
+  g_string_free (walk->unnamed, TRUE);
+  g_string_free (walk->unreached, TRUE);
+  g_string_free (walk->foreign, TRUE);
+}
+
+/* Pictures are our own: another desktop may lack any other. */
+static void
+look_at_picture (GtkWidget *widget, Walk *walk)
+{
+  const char *icon = gtk_image_get_icon_name (GTK_IMAGE (widget));
+  if (icon
+      && (!g_str_has_prefix (icon, "cw-")
+          || !gtk_icon_theme_has_icon (
+              gtk_icon_theme_get_for_display (gdk_display_get_default ()),
+              icon)))
+    {
+      g_autofree char *place = place_of (widget);
+      g_string_append_printf (walk->foreign, "\n%s: %s", icon, place);
+    }
+}
+
 static void
 look_at (GtkWidget *widget, gpointer data)
 {
   Walk *walk = data;
+  if (GTK_IS_IMAGE (widget) && gtk_widget_get_visible (widget)
+      && !is_inside (widget))
+    look_at_picture (widget, walk);
   if (!is_control (widget) || is_inside (widget))
     return;
   walk->n_controls++;
@@ -155,35 +191,36 @@ look_at (GtkWidget *widget, gpointer data)
 static void
 assert_named (GtkWidget *root, guint least)
 {
-  Walk walk = { 0, g_string_new (NULL), g_string_new (NULL) };
+  Walk walk = walk_new ();
   case_walk (root, look_at, &walk);
   g_test_message ("%u controls", walk.n_controls);
   g_assert_cmpstr (walk.unnamed->str, ==, "");
   g_assert_cmpstr (walk.unreached->str, ==, "");
+  g_assert_cmpstr (walk.foreign->str, ==, "");
   g_assert_cmpuint (walk.n_controls, >=, least);
-  g_string_free (walk.unnamed, TRUE);
-  g_string_free (walk.unreached, TRUE);
+  walk_clear (&walk);
 }
 
 /* The walk itself has to be able to fail. */
 static void
 unnamed_is_found (void)
 {
-  Walk walk = { 0, g_string_new (NULL), g_string_new (NULL) };
+  Walk walk = walk_new ();
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
   g_object_ref_sink (box);
   gtk_box_append (GTK_BOX (box), gtk_entry_new ());
   gtk_box_append (GTK_BOX (box), gtk_button_new_with_label ("Named"));
   gtk_box_append (GTK_BOX (box),
-                  gtk_button_new_from_icon_name ("cw-add-symbolic"));
+                  gtk_button_new_from_icon_name ("list-add-symbolic"));
   case_walk (box, look_at, &walk);
   g_assert_cmpuint (walk.n_controls, ==, 3);
+  g_assert_true (
+      g_str_has_prefix (walk.foreign->str, "\nlist-add-symbolic: GtkImage"));
   g_assert_nonnull (strstr (walk.unnamed->str, "GtkEntry < GtkBox"));
   g_assert_nonnull (strstr (walk.unnamed->str, "GtkButton < GtkBox"));
   g_assert_null (strstr (strstr (walk.unnamed->str, "GtkButton") + 1,
                          "GtkButton"));
-  g_string_free (walk.unnamed, TRUE);
-  g_string_free (walk.unreached, TRUE);
+  walk_clear (&walk);
   g_object_unref (box);
 }
 
@@ -191,7 +228,7 @@ unnamed_is_found (void)
 static void
 unreached_is_found (void)
 {
-  Walk walk = { 0, g_string_new (NULL), g_string_new (NULL) };
+  Walk walk = walk_new ();
   GtkWidget *window = gtk_window_new ();
   GtkWidget *button = gtk_button_new_with_label ("By mouse alone");
   gtk_widget_set_focusable (button, FALSE);
@@ -201,8 +238,7 @@ unreached_is_found (void)
   case_walk (window, look_at, &walk);
   g_assert_cmpstr (walk.unnamed->str, ==, "");
   g_assert_nonnull (strstr (walk.unreached->str, "GtkButton < GtkWindow"));
-  g_string_free (walk.unnamed, TRUE);
-  g_string_free (walk.unreached, TRUE);
+  walk_clear (&walk);
   gtk_window_destroy (GTK_WINDOW (window));
 }
 
