@@ -151,11 +151,89 @@ test_trucks (void)
       "2.4x0.6", "panel.mass=44.755959 panel.per-pallet=1000 panel.spare=445 "
                  "joint-mortar=none base-coat=none finish=none");
   g_autoptr (CwTakeoff) one = takeoff_of ("2.4x0.6", settings);
+  /* 45 pallets by 22 a truck, and light. */
+  g_autoptr (CwTakeoff) bulky = takeoff_of (
+      "2.4x0.6", "panel.per-pallet=1 panel.spare=44 truck.pallets=22");
 
+  case_assert_near (case_amount (bulky, NULL, "pallet.count"), 45, 1e-12);
+  case_assert_near (case_amount (bulky, NULL, "truck.count"), 3, 1e-12);
   case_assert_near (case_amount (full, NULL, "panel.order"), 445, 1e-12);
   case_assert_near (case_amount (full, NULL, "truck.count"), 1, 1e-12);
   case_assert_near (case_amount (over, NULL, "truck.count"), 2, 1e-12);
   case_assert_near (case_amount (one, NULL, "truck.count"), 1, 1e-12);
+}
+
+/* @project with one kind of equipment, two of it by the day. */
+static CwProject *
+with_equipment (const CwProject *project, CwDecimal days, CwEquipmentBy by)
+{
+  CwNode *changed = cw_node_copy (&project->node);
+  g_autoptr (CwNode) scaffold = cw_node_new (&cw_equipment_type);
+  g_autoptr (CwList) list = NULL;
+
+  cw_node_put (scaffold, "count", 2);
+  cw_node_put (scaffold, "by", by);
+  cw_node_put (scaffold, "days", days);
+  cw_node_put (scaffold, "price", CW_DECIMAL (85));
+  list = cw_list_new (&scaffold, 1);
+  cw_node_set_list (changed, CW_PROJECT_EQUIPMENT, list);
+  cw_node_freeze (changed);
+  return (CwProject *) changed;
+}
+
+/* Two at 85: once, for 12 days, and for as many whole days as the crew is
+ * there: 57.6 m² of panels at 8 m² an hour are 0.9 of a day. */
+static void
+test_equipment (void)
+{
+  static const struct
+  {
+    CwEquipmentBy by;
+    int days, money;
+  } cases[] = {
+    { CW_EQUIPMENT_EACH, 12, 170 },
+    { CW_EQUIPMENT_DAY, 12, 2040 },
+    { CW_EQUIPMENT_DAY, 0, 170 },
+  };
+  g_autoptr (CwProject) bare = case_project (
+      "9.609x6.027", "labour.barrier=0 labour.joints=0 labour.base-coat=0 "
+                     "labour.finish=0 labour.sealant=0 labour.beads=0 "
+                     "labour.panels=8 labour.crew=3 labour.day=8");
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autoptr (CwProject) project = with_equipment (
+          bare, CW_DECIMAL (cases[i].days), cases[i].by);
+      g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+
+      g_assert_cmpint (takeoff->cost->sums[CW_COST_EQUIPMENT], ==,
+                       CW_MONEY (cases[i].money));
+    }
+}
+
+/* Pieces for corners in boxes and strips on rolls of their own: then the
+ * field's rolls are without them. */
+static void
+test_mesh_ready_made (void)
+{
+  const char *const wall = "9x6 window:2x1 window:1x1 door:1x2";
+  g_autoptr (CwTakeoff) takeoff = takeoff_of (
+      wall, "mesh.corner-box=4 mesh.corner-price=30 mesh.edge-roll=10000 "
+            "mesh.edge-price=7 mesh.roll-length=60000");
+  const CwQuantity *corners
+      = cw_takeoff_quantity (takeoff, NULL, "mesh.corner");
+  const CwQuantity *edges = cw_takeoff_quantity (takeoff, NULL, "mesh.edge");
+  const double field = (54 - 5) / 0.9;
+
+  /* 4 + 4 + 2 pieces; 6 + 4 + 5 m. */
+  case_assert_near (corners->amount, 10, 1e-12);
+  case_assert_near (corners->order_amount, 3, 1e-12);
+  case_assert_near (edges->amount, 15, 1e-9);
+  case_assert_near (edges->order_amount, 2, 1e-12);
+  case_assert_near (case_amount (takeoff, NULL, "mesh.field"), field, 1e-9);
+  case_assert_near (case_amount (takeoff, NULL, "mesh.rolls"), 1, 1e-12);
+  g_assert_cmpint (takeoff->cost->sums[CW_COST_MATERIAL], ==,
+                   CW_MONEY (3 * 30 + 2 * 7));
 }
 
 /* A project with one own line, of 1 by @key at 1. */
@@ -379,6 +457,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/estimate/cost/lines-add-up", test_lines_add_up);
   g_test_add_func ("/estimate/cost/parts", test_parts);
   g_test_add_func ("/estimate/cost/own-lines", test_own_lines);
+  g_test_add_func ("/estimate/cost/equipment", test_equipment);
+  g_test_add_func ("/estimate/cost/mesh-ready-made", test_mesh_ready_made);
   g_test_add_func ("/estimate/cost/unit-cost", test_unit_cost);
   g_test_add_func ("/estimate/cost/money-in-steps", test_money_in_steps);
   g_test_add_func ("/estimate/cost/L-05", test_trucks);
