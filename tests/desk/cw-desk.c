@@ -30,22 +30,27 @@ has_tools (void)
   return TRUE;
 }
 
+static void
+write_settings (const CwDesk *desk, const char *program, const char *settings)
+{
+  g_autoptr (GError) error = NULL;
+  g_autofree char *folder = g_build_filename (desk->home, program, NULL);
+  g_autofree char *path = g_build_filename (folder, "settings.ini", NULL);
+  g_assert_cmpint (g_mkdir_with_parents (folder, 0700), ==, 0);
+  g_file_set_contents (path, settings, -1, &error);
+  g_assert_no_error (error);
+}
+
 /* A home of the desk's own: no settings of the user's, nothing that blinks or
- * glides, which would never look still. */
+ * glides, which would never look still, and no tour, as after the first day. */
 static void
 settle_in (CwDesk *desk)
 {
-  g_autoptr (GError) error = NULL;
-  g_autofree char *folder
-      = g_build_filename (desk->folder, "home", "gtk-4.0", NULL);
-  g_autofree char *path = g_build_filename (folder, "settings.ini", NULL);
   desk->home = g_build_filename (desk->folder, "home", NULL);
-  g_assert_cmpint (g_mkdir_with_parents (folder, 0700), ==, 0);
-  g_file_set_contents (path,
-                       "[Settings]\ngtk-cursor-blink=false\n"
-                       "gtk-enable-animations=false\n",
-                       -1, &error);
-  g_assert_no_error (error);
+  write_settings (desk, "gtk-4.0",
+                  "[Settings]\ngtk-cursor-blink=false\n"
+                  "gtk-enable-animations=false\n");
+  write_settings (desk, "cladwright", "[cladwright]\ntour-seen=true\n");
 }
 
 static void
