@@ -122,6 +122,12 @@ key_pressed (CwTypedBox *box, guint key, guint code, GdkModifierType state)
       go_round (box, state & GDK_SHIFT_MASK ? -1 : 1);
       return TRUE;
     }
+  if (key == GDK_KEY_Return || key == GDK_KEY_KP_Enter)
+    {
+      cw_board_set_keeps_on (box->board, state & GDK_SHIFT_MASK);
+      give (box);
+      return TRUE;
+    }
   if (key != GDK_KEY_Escape)
     return FALSE;
   cw_typed_box_close (box);

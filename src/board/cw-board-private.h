@@ -48,6 +48,7 @@ struct _CwBoard
   CwTextStyle style;
   CwTool *tool;                 /* (nullable): without a document */
   CwToolKind kind;
+  guint forms[CW_N_TOOLS];      /* chosen ones, kept when a tool is left */
   CwLayers layers;
   gboolean shows_sheet;
   gboolean as_printed;

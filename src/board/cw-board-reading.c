@@ -88,10 +88,17 @@ cw_board_describe_crosshair (CwBoard *self)
   g_autofree char *across = cw_length_format (at.x, &self->style);
   g_autofree char *up = cw_length_format (at.y, &self->style);
   g_autofree char *words = NULL;
+  const char *snapped;
 
   if (!self->by_keys)
     return NULL;
+  snapped = self->tool ? cw_tool_snap_words (self->tool) : NULL;
   words = cw_board_words_at_pointer (self);
+  if (snapped)
+    /* Translators: across, up, what the pointer has fallen on, and what lies
+     * there. */
+    return g_strdup_printf (_ ("At %s, %s: %s. %s"), across, up, snapped,
+                            words ? words : "");
   if (words)
     /* Translators: across, up, and what lies there. */
     return g_strdup_printf (_ ("At %s, %s: %s"), across, up, words);

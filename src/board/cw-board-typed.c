@@ -66,6 +66,15 @@ cw_board_enter_fields (CwBoard *self, const char *const *texts, guint n,
 }
 
 void
+cw_board_set_keeps_on (CwBoard *self, gboolean keeps_on)
+{
+  g_return_if_fail (CW_IS_BOARD (self));
+
+  if (self->tool)
+    cw_tool_set_keeps_on (self->tool, keeps_on);
+}
+
+void
 cw_board_begin_typing (CwBoard *self)
 {
   g_return_if_fail (CW_IS_BOARD (self));

@@ -228,12 +228,15 @@ choose_cursor (CwBoard *self)
 static void
 renew_tool (CwBoard *self)
 {
+  if (self->tool)
+    self->forms[cw_tool_kind (self->tool)] = cw_tool_get_form (self->tool);
   g_clear_pointer (&self->tool, cw_tool_free);
   self->had_points = FALSE;
   self->pressed = self->held = FALSE;
   if (self->document == NULL)
     return;
   self->tool = cw_tool_new (self->kind, self->document);
+  cw_tool_set_form (self->tool, self->forms[self->kind]);
   cw_tool_set_text_style (self->tool, &self->style);
   give_joints (self);
   cw_board_feed_again (self);

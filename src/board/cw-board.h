@@ -57,6 +57,8 @@ guint cw_board_get_fields (CwBoard *board,
 /* @n texts for as many fields; @wrong: (out): which one the error is of. */
 gboolean cw_board_enter_fields (CwBoard *board, const char *const *texts,
                                 guint n, guint *wrong, GError **error);
+/* Whether the tool stays on after what is typed next. */
+void cw_board_set_keeps_on (CwBoard *board, gboolean keeps_on);
 /* Something is being typed: what it is measured from is shown, and stays. */
 void cw_board_begin_typing (CwBoard *board);
 void cw_board_end_typing (CwBoard *board);

@@ -6,6 +6,19 @@
 /* As guides do. */
 #define REACH_SHARE 0.75
 
+/* All is worked out sideways; upright, x and y change about. */
+static CwBox
+turned (CwBox box, gboolean upright)
+{
+  return upright ? (CwBox) { box.bottom, box.left, box.top, box.right } : box;
+}
+
+static void
+turn (CwPoint *point)
+{
+  *point = cw_point (point->y, point->x);
+}
+
 /* What stands beside the box, by where it begins and ends. */
 typedef struct
 {
@@ -20,12 +33,21 @@ compare_stands (gconstpointer a, gconstpointer b)
   return one->left < other->left ? -1 : one->left > other->left;
 }
 
+/* A side that is being placed has no height: it may be level with an end. */
+static gboolean
+is_beside (const CwBox *there, const CwBox *box)
+{
+  if (box->top == box->bottom)
+    return there->top >= box->bottom && there->bottom <= box->top;
+  return there->top > box->bottom && there->bottom < box->top;
+}
+
 /* The ends of the wall, and the openings level with @box. */
 static GArray *
-find_stands (const CwSnapField *field, const CwBox *box)
+find_stands (const CwSnapField *field, const CwBox *box, gboolean upright)
 {
   GArray *stands = g_array_new (FALSE, FALSE, sizeof (Stand));
-  CwBox whole = cw_region_box (field->wall->outline);
+  CwBox whole = turned (cw_region_box (field->wall->outline), upright);
   Stand ends[] = { { whole.left, whole.left }, { whole.right, whole.right } };
 
   g_array_append_vals (stands, ends, 2);
@@ -33,10 +55,10 @@ find_stands (const CwSnapField *field, const CwBox *box)
     {
       const CwWallOpening *opening
           = &g_array_index (field->wall->openings, CwWallOpening, i);
-      CwBox there = cw_region_box (opening->shape);
+      CwBox there = turned (cw_region_box (opening->shape), upright);
       Stand stand = { there.left, there.right };
 
-      if (there.top > box->bottom && there.bottom < box->top
+      if (is_beside (&there, box)
           && !(field->skip_ids
                && g_strv_contains (field->skip_ids, opening->drawn->id)))
         g_array_append_val (stands, stand);
@@ -89,7 +111,8 @@ look_between (Search *search, const GArray *stands, guint i)
   CwLength width = cw_box_width (search->box), left;
 
   left = (a->right + b->left - width) / 2;
-  offer (search, left, a->right, left, left + width, b->left);
+  if (width > 0)
+    offer (search, left, a->right, left, left + width, b->left);
   if (i > 0)
     {
       CwLength former = stand_at (stands, i - 1)->right;
@@ -109,10 +132,12 @@ look_between (Search *search, const GArray *stands, guint i)
 }
 
 gboolean
-cw_snap_gap (const CwSnapField *field, const CwBox *box, CwSnapGap *gap)
+cw_snap_gap (const CwSnapField *field, const CwBox *box, gboolean upright,
+             CwSnapGap *gap)
 {
   g_autoptr (GArray) stands = NULL;
-  Search search = { .box = box };
+  CwBox level = turned (*box, upright);
+  Search search = { .box = &level };
 
   g_return_val_if_fail (field && box && gap, FALSE);
 
@@ -120,9 +145,14 @@ cw_snap_gap (const CwSnapField *field, const CwBox *box, CwSnapGap *gap)
       || field->radius <= 0)
     return FALSE;
   search.reach = (CwLength) (REACH_SHARE * (double) field->radius);
-  stands = find_stands (field, box);
+  stands = find_stands (field, &level, upright);
   for (guint i = 0; i + 1 < stands->len; i++)
     look_between (&search, stands, i);
+  for (guint i = 0; upright && i < 2; i++)
+    {
+      turn (&search.gap.from[i]);
+      turn (&search.gap.to[i]);
+    }
   *gap = search.gap;
   return search.found;
 }

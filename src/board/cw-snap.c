@@ -12,6 +12,7 @@ typedef struct
   gboolean found;
   double distance;
   CwPoint at;
+  CwSnapKind kind;
 } Nearest;
 
 typedef struct
@@ -34,7 +35,7 @@ offer (Nearest *nearest, CwPoint at, double away, double within)
 {
   if (away > within || (nearest->found && away >= nearest->distance))
     return;
-  *nearest = (Nearest) { TRUE, away, at };
+  *nearest = (Nearest) { TRUE, away, at, CW_SNAP_NONE };
 }
 
 /* A guide is chosen by how far it would move the point; of several on one
@@ -51,16 +52,26 @@ offer_guide (Search *search, Nearest *nearest, CwPoint from, CwLength off)
       && distance (from, search->at) >= distance (nearest->at, search->at))
     return;
   if (!nearest->found || away <= nearest->distance)
-    *nearest = (Nearest) { TRUE, away, from };
+    *nearest = (Nearest) { TRUE, away, from, CW_SNAP_NONE };
+}
+
+static void
+offer_point (Search *search, CwPoint corner, CwSnapKind kind)
+{
+  double away = distance (corner, search->at);
+  gboolean nearer = !search->corner.found || away < search->corner.distance;
+
+  offer (&search->corner, corner, away, (double) search->field->radius);
+  if (nearer && search->corner.found)
+    search->corner.kind = kind;
+  offer_guide (search, &search->guide_x, corner, corner.x - search->at.x);
+  offer_guide (search, &search->guide_y, corner, corner.y - search->at.y);
 }
 
 static void
 offer_corner (Search *search, CwPoint corner)
 {
-  offer (&search->corner, corner, distance (corner, search->at),
-         (double) search->field->radius);
-  offer_guide (search, &search->guide_x, corner, corner.x - search->at.x);
-  offer_guide (search, &search->guide_y, corner, corner.y - search->at.y);
+  offer_point (search, corner, CW_SNAP_CORNER);
 }
 
 static CwPoint
@@ -187,7 +198,8 @@ static void
 offer_outline (Search *search)
 {
   const CwWall *wall = search->field->wall;
-  const CwOutline *outline = (const CwOutline *) wall->elevation->outline;
+  const CwOutline *outline
+      = wall ? (const CwOutline *) wall->elevation->outline : NULL;
 
   if (outline == NULL || is_skipped (search->field, wall->elevation->id))
     return;
@@ -207,18 +219,37 @@ offer_box (Search *search, CwLength x, CwLength y, CwLength width,
   offer_corner (search, cw_point (x, y + height));
 }
 
+/* Before its corners, which are at the same places. */
+static void
+offer_arch (Search *search, const CwOpening *arch)
+{
+  CwLength springing = arch->y + arch->height;
+
+  if (arch->node.type != &cw_arch_type || arch->rise <= 0)
+    return;
+  offer_point (search, cw_point (arch->x, springing), CW_SNAP_SPRINGING);
+  offer_point (search, cw_point (arch->x + arch->width, springing),
+               CW_SNAP_SPRINGING);
+  offer_point (search,
+               cw_point (arch->x + arch->width / 2, springing + arch->rise),
+               CW_SNAP_CROWN);
+}
+
 static void
 offer_openings (Search *search)
 {
-  const GArray *openings = search->field->wall->openings;
+  const CwWall *wall = search->field->wall;
+  const GArray *openings = wall ? wall->openings : NULL;
 
-  for (guint i = 0; i < openings->len; i++)
+  for (guint i = 0; openings && i < openings->len; i++)
     {
       const CwWallOpening *opening
           = &g_array_index (openings, CwWallOpening, i);
 
-      if (!is_skipped (search->field, opening->drawn->id))
-        offer_region (search, opening->shape);
+      if (is_skipped (search->field, opening->drawn->id))
+        continue;
+      offer_arch (search, opening->opening);
+      offer_region (search, opening->shape);
     }
 }
 
@@ -227,6 +258,8 @@ offer_other_items (Search *search)
 {
   const CwWall *wall = search->field->wall;
 
+  if (wall == NULL)
+    return;
   for (guint i = 0; i < wall->stub_outs->len; i++)
     {
       const CwStubOut *stub_out = g_ptr_array_index (wall->stub_outs, i);
@@ -285,16 +318,25 @@ offer_joints (Search *search)
 }
 
 static void
-look_around (Search *search)
+offer_points (Search *search)
 {
-  offer_joints (search);
   for (gsize i = 0; i < search->field->n_points; i++)
     offer_corner (search, search->field->points[i]);
-  if (search->field->wall == NULL)
-    return;
-  offer_outline (search);
-  offer_openings (search);
-  offer_other_items (search);
+}
+
+/* Each knows one kind of thing that can be fallen on, and offers what of it is
+ * near; which of all that is taken is settled by cw_snap(). The lines of a
+ * plan sheet will be one more of them. */
+static void (*const sources[]) (Search *search) = {
+  offer_joints, offer_points,      offer_outline,
+  offer_openings, offer_other_items,
+};
+
+static void
+look_around (Search *search)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (sources); i++)
+    sources[i](search);
 }
 
 static CwLength
@@ -417,7 +459,7 @@ cw_snap (const CwSnapField *field, CwPoint at)
   if (field->radius > 0)
     look_around (&search);
   if (search.corner.found)
-    return snap_to_point (search.corner.at, CW_SNAP_CORNER);
+    return snap_to_point (search.corner.at, search.corner.kind);
   if (search.middle.found)
     return snap_to_point (search.middle.at, CW_SNAP_MIDDLE);
   if (search.side.found)

@@ -17,6 +17,8 @@ typedef enum
 {
   CW_SNAP_NONE,
   CW_SNAP_CORNER,
+  CW_SNAP_SPRINGING,    /* of an arch: an end of its springing line */
+  CW_SNAP_CROWN,
   CW_SNAP_MIDDLE,
   CW_SNAP_SIDE,
   CW_SNAP_ALIGN_X,      /* upright guide through another corner or jamb */
@@ -48,6 +50,9 @@ typedef struct
 } CwSnapField;
 
 CwSnap cw_snap (const CwSnapField *field, CwPoint at);
+
+/* What @snap fell on, in words; translated; NULL: nothing of note. */
+const char *cw_snap_words (const CwSnap *snap);
 
 /*
  * cw_snap_box:

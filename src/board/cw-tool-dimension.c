@@ -30,11 +30,11 @@ typedef enum
   N_FORMS,
 } Form;
 
+/* Its form is a Form. */
 typedef struct
 {
   CwTool tool;
   Next next;
-  Form form;
   gboolean pressed;
   CwPoint from, to, at;
 } DimensionTool;
@@ -84,7 +84,7 @@ way_by_pointer (const DimensionTool *self)
 static CwDimensionWay
 present_way (const DimensionTool *self)
 {
-  switch (self->form)
+  switch ((Form) self->tool.form)
     {
     case ALIGNED:
       return CW_DIMENSION_ALIGNED;
@@ -293,7 +293,7 @@ next_form (CwTool *tool)
 {
   DimensionTool *self = (DimensionTool *) tool;
 
-  self->form = (self->form + 1) % N_FORMS;
+  self->tool.form = (self->tool.form + 1) % N_FORMS;
 }
 
 static gboolean
@@ -340,7 +340,7 @@ line_hint (const DimensionTool *self)
       /* Translators: the way that is measured: along, up… */
       _ ("Click where the dimension line stands, or type how far away. "
          "Measured: %s; M chooses another"),
-      _ (ways[self->form]));
+      _ (ways[self->tool.form]));
 }
 
 static char *
@@ -394,6 +394,7 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
 
 const CwToolClass cw_tool_dimension_class = {
   .size = sizeof (DimensionTool),
+  .places = TRUE,
   .press = press,
   .move = move,
   .release = release,

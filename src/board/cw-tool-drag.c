@@ -76,21 +76,6 @@ show (CwDrag *drag, CwTool *tool, const CwProject *project, const char *name)
   cw_document_edit (tool->document, project, name, MERGE);
 }
 
-/* Where nothing else holds it sideways: as far from its neighbours as they are
- * from theirs. */
-static void
-snap_to_gap (CwTool *tool, const CwSnapField *field, const CwBox *moved,
-             CwPoint *by)
-{
-  gboolean held = tool->snap.x_kind != CW_SNAP_NONE
-                  && tool->snap.x_kind != CW_SNAP_GRID;
-
-  if (held || !cw_snap_gap (field, moved, &tool->gap))
-    return;
-  by->x = tool->gap.move;
-  tool->snap.x_kind = CW_SNAP_GAP;
-}
-
 /* Moved boxes fall on what stays, by the nearest of their corners. */
 static CwPoint
 way_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
@@ -110,7 +95,7 @@ way_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
   field.skip_ids = ids_of (drag);
   tool->snap = cw_snap_box (&field, &moved, &by);
   tool->shows_snap = TRUE;
-  snap_to_gap (tool, &field, &moved, &by);
+  cw_tool_snap_gaps (tool, &field, &moved, &by);
   if (!(pointer->hold & CW_HOLD_STRAIGHT))
     return cw_point (way.x + by.x, way.y + by.y);
   return cw_point (way.x == 0 ? 0 : way.x + by.x,

@@ -30,6 +30,18 @@ draw_ring (CwDisplayList *list, CwPoint at, double radius)
 }
 
 static void
+draw_half_ring (CwDisplayList *list, CwPoint at, double radius)
+{
+  double x = (double) at.x / MM, y = (double) at.y / MM;
+
+  cw_display_list_begin (list, CW_STYLE_GUIDE, NULL);
+  cw_display_list_move_to (list, x + radius, y);
+  cw_display_list_arc (list, x, y, radius, radius, 0, G_PI);
+  cw_display_list_close (list);
+  cw_display_list_end (list);
+}
+
+static void
 draw_triangle (CwDisplayList *list, CwPoint at, double radius)
 {
   double x = (double) at.x / MM, y = (double) at.y / MM;
@@ -76,15 +88,64 @@ draw_bars (CwDisplayList *list, CwPoint at, double radius, gboolean upright)
 
 /* Both gaps that are alike, each with its size. */
 static void
-draw_gaps (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
+draw_gaps (CwTool *tool, CwDisplayList *list, const CwSnapGap *gap,
+           double nm_per_pixel)
 {
   for (guint i = 0; i < 2; i++)
     {
-      cw_display_list_add_line (list, CW_STYLE_GUIDE, NULL, tool->gap.from[i],
-                                tool->gap.to[i]);
-      cw_tool_draw_length (tool, list, tool->gap.from[i], tool->gap.to[i],
+      cw_display_list_add_line (list, CW_STYLE_GUIDE, NULL, gap->from[i],
+                                gap->to[i]);
+      cw_tool_draw_length (tool, list, gap->from[i], gap->to[i],
                            nm_per_pixel);
     }
+}
+
+/* A ring on a corner, a lying half ring at a springing, a standing triangle at
+ * a middle, one on its point at a crown, a cross on a side. */
+static void
+draw_sign (CwDisplayList *list, CwSnapKind kind, CwPoint at, double radius)
+{
+  switch (kind)
+    {
+    case CW_SNAP_CORNER:
+      draw_ring (list, at, radius);
+      break;
+    case CW_SNAP_SPRINGING:
+      draw_half_ring (list, at, radius);
+      break;
+    case CW_SNAP_CROWN:
+      draw_triangle (list, at, -radius);
+      break;
+    case CW_SNAP_MIDDLE:
+      draw_triangle (list, at, radius);
+      break;
+    case CW_SNAP_SIDE:
+      draw_cross (list, at, radius);
+      break;
+    default:
+      break;
+    }
+}
+
+/* Of the two coordinates' kinds. */
+static CwSnapKind
+telling_kind (const CwSnap *snap)
+{
+  if (snap->x_kind == CW_SNAP_NONE)
+    return snap->y_kind;
+  return snap->y_kind == CW_SNAP_NONE ? snap->x_kind
+                                      : MIN (snap->x_kind, snap->y_kind);
+}
+
+/* Beside the pointer, where lengths of what is drawn do not stand. */
+static void
+draw_words (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
+{
+  const char *words = cw_tool_snap_words (tool);
+
+  if (words)
+    cw_tool_draw_label (list, tool->snap.at, CW_ANCHOR_LEFT, 14, 14,
+                        nm_per_pixel, words);
 }
 
 void
@@ -106,13 +167,11 @@ cw_tool_draw_snap (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
   if (snap->y_kind == CW_SNAP_JOINT_Y)
     draw_bars (list, snap->at, radius, FALSE);
   if (snap->x_kind == CW_SNAP_GAP)
-    draw_gaps (tool, list, nm_per_pixel);
-  if (snap->x_kind == CW_SNAP_CORNER || snap->y_kind == CW_SNAP_CORNER)
-    draw_ring (list, snap->at, radius);
-  else if (snap->x_kind == CW_SNAP_MIDDLE || snap->y_kind == CW_SNAP_MIDDLE)
-    draw_triangle (list, snap->at, radius);
-  else if (snap->x_kind == CW_SNAP_SIDE || snap->y_kind == CW_SNAP_SIDE)
-    draw_cross (list, snap->at, radius);
+    draw_gaps (tool, list, &tool->gap, nm_per_pixel);
+  if (snap->y_kind == CW_SNAP_GAP)
+    draw_gaps (tool, list, &tool->gap_up, nm_per_pixel);
+  draw_sign (list, telling_kind (snap), snap->at, radius);
+  draw_words (tool, list, nm_per_pixel);
 }
 
 void

@@ -33,6 +33,7 @@ typedef enum
 typedef struct
 {
   gsize size;                                   /* of the tool's struct, CwTool first */
+  gboolean places;                              /* one thing after the other, while Shift is held */
   void (*start) (CwTool *tool);
   void (*clear) (CwTool *tool);
   void (*press) (CwTool *tool, const CwPointer *pointer, guint n_press);
@@ -70,7 +71,8 @@ struct CwTool
   gboolean has_pointer;
   CwSnap snap;              /* what the last move fell on */
   gboolean shows_snap;
-  CwSnapGap gap;            /* where snap.x_kind is CW_SNAP_GAP */
+  CwSnapGap gap, gap_up;    /* where snap.x_kind, y_kind is CW_SNAP_GAP */
+  guint form;               /* see cw_tool_next_form() */
   GArray *joints;           /* (nullable) CwJoint */
 
   gboolean has_reference;   /* chosen, for along and up */
@@ -103,6 +105,12 @@ CwPoint cw_tool_snap (CwTool *tool, const CwPointer *pointer,
                       const char *const *skip_ids);
 /* The same field, for tools that snap in ways of their own. */
 CwSnapField cw_tool_snap_field (CwTool *tool, const CwPointer *pointer);
+
+/* After a snap that moved @box by @by: where gaps like those that are there
+ * are nearer than what it fell on, or it fell on nothing, those. So a window
+ * can be put as close to its neighbour as others are. */
+void cw_tool_snap_gaps (CwTool *tool, const CwSnapField *field,
+                        const CwBox *box, CwPoint *by);
 
 CwLength cw_tool_reach (const CwPointer *pointer, double pixels);
 gboolean cw_tool_is_apart (const CwPointer *pointer, CwPoint a, CwPoint b,

@@ -18,11 +18,11 @@ typedef struct
   gboolean stands;          /* on the base of the wall */
 } Kind;
 
+/* The form of an arch is 0: as the rise asks; else its head + 1. */
 struct RectangleTool
 {
   CwTool tool;
   const Kind *kind;
-  guint form;               /* of an arch: 0: as the rise asks; else head + 1 */
   gboolean has_anchor, pressed;
   CwPoint anchor, at;
 };
@@ -111,7 +111,7 @@ box_between (RectangleTool *self, CwPoint a, CwPoint b)
 static CwLength
 rise_of_form (RectangleTool *self, CwLength width)
 {
-  switch ((CwArchHead) (self->form - 1))
+  switch ((CwArchHead) (self->tool.form - 1))
     {
     case CW_ARCH_SEMICIRCULAR:
       return width / 2;
@@ -131,9 +131,9 @@ rise_of_form (RectangleTool *self, CwLength width)
 static CwArchHead
 head_for (RectangleTool *self, CwLength width, CwLength rise)
 {
-  CwArchHead head = (CwArchHead) (self->form - 1);
+  CwArchHead head = (CwArchHead) (self->tool.form - 1);
 
-  if (self->form == 0 || !cw_arch_is_possible (head, width, rise))
+  if (self->tool.form == 0 || !cw_arch_is_possible (head, width, rise))
     return cw_edit_head_for (width, rise);
   return head;
 }
@@ -147,7 +147,7 @@ usual_rise (RectangleTool *self, const CwBox *box)
                                                         : CW_MM (5);
   CwLength rise = MIN (cw_box_width (box) / 5, cw_box_height (box) / 2);
 
-  if (self->form > 0)
+  if (self->tool.form > 0)
     return CLAMP (rise_of_form (self, cw_box_width (box)), 1,
                   cw_box_height (box) - 1);
   return rise > step ? rise - rise % step : MAX (rise, 1);
@@ -236,8 +236,17 @@ place (RectangleTool *self, const CwBox *box, CwLength rise)
 static void
 aim (RectangleTool *self, const CwPointer *pointer)
 {
-  self->at = cw_tool_snap (&self->tool, pointer, &self->anchor,
+  CwTool *tool = &self->tool;
+  CwSnapField field = cw_tool_snap_field (tool, pointer);
+  CwBox there = cw_tool_box (pointer->at, pointer->at);
+  CwPoint by;
+
+  self->at = cw_tool_snap (tool, pointer, &self->anchor,
                            self->has_anchor ? 1 : 0, NULL);
+  by = cw_point (self->at.x - pointer->at.x, self->at.y - pointer->at.y);
+  cw_tool_snap_gaps (tool, &field, &there, &by);
+  self->at = cw_point (pointer->at.x + by.x, pointer->at.y + by.y);
+  tool->snap.at = self->at;
 }
 
 static void
@@ -426,7 +435,7 @@ next_form (CwTool *tool)
   RectangleTool *self = (RectangleTool *) tool;
 
   if (self->kind->type == &cw_arch_type)
-    self->form = (self->form + 1) % (CW_ARCH_THREE_CENTRED + 2);
+    self->tool.form = (self->tool.form + 1) % (CW_ARCH_THREE_CENTRED + 2);
 }
 
 /* What the arch will have over its springing. */
@@ -442,7 +451,7 @@ arch_hint (RectangleTool *self)
       /* Translators: first what to do next, then the kind of arch. */
       _ ("%s. Head: %s; A chooses another"),
       self->has_anchor ? _ (self->kind->second) : _ (self->kind->first),
-      _ (heads[self->form]));
+      _ (heads[self->tool.form]));
 }
 
 static char *
@@ -490,6 +499,7 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
 
 const CwToolClass cw_tool_rectangle_class = {
   .size = sizeof (RectangleTool),
+  .places = TRUE,
   .start = start,
   .press = press,
   .move = move,

@@ -71,6 +71,37 @@ cw_tool_snap (CwTool *tool, const CwPointer *pointer, const CwPoint *points,
   return tool->snap.at;
 }
 
+static gboolean
+is_gap_better (CwSnapKind kind, CwLength move, const CwSnapGap *gap)
+{
+  return kind == CW_SNAP_NONE || kind == CW_SNAP_GRID
+         || ABS (gap->move) < ABS (move);
+}
+
+void
+cw_tool_snap_gaps (CwTool *tool, const CwSnapField *field, const CwBox *box,
+                   CwPoint *by)
+{
+  CwBox level = *box, upright = *box;
+
+  level.bottom += by->y;
+  level.top += by->y;
+  upright.left += by->x;
+  upright.right += by->x;
+  if (cw_snap_gap (field, &level, FALSE, &tool->gap)
+      && is_gap_better (tool->snap.x_kind, by->x, &tool->gap))
+    {
+      by->x = tool->gap.move;
+      tool->snap.x_kind = CW_SNAP_GAP;
+    }
+  if (cw_snap_gap (field, &upright, TRUE, &tool->gap_up)
+      && is_gap_better (tool->snap.y_kind, by->y, &tool->gap_up))
+    {
+      by->y = tool->gap_up.move;
+      tool->snap.y_kind = CW_SNAP_GAP;
+    }
+}
+
 CwPoint
 cw_tool_straighten (CwPoint from, CwPoint at)
 {

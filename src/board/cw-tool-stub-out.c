@@ -231,6 +231,7 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
 
 const CwToolClass cw_tool_stub_out_class = {
   .size = sizeof (StubOutTool),
+  .places = TRUE,
   .press = press,
   .move = move,
   .release = release,

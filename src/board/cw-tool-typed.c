@@ -19,7 +19,7 @@ wants (CwTool *tool, CwPoint *last, CwPoint *now)
 static gboolean
 is_point (CwSnapKind kind)
 {
-  return kind == CW_SNAP_CORNER || kind == CW_SNAP_MIDDLE;
+  return kind >= CW_SNAP_CORNER && kind <= CW_SNAP_MIDDLE;
 }
 
 /* Before there is a last point: the corner that the pointer is on, or the

@@ -565,6 +565,7 @@ overlay (CwTool *tool, CwDisplayList *list, double nm_per_pixel)
 
 const CwToolClass cw_tool_wall_class = {
   .size = sizeof (WallTool),
+  .places = TRUE,
   .start = start,
   .clear = clear,
   .press = press,

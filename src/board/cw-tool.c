@@ -194,6 +194,42 @@ cw_tool_next_form (CwTool *tool)
     tool->klass->next_form (tool);
 }
 
+guint
+cw_tool_get_form (CwTool *tool)
+{
+  g_return_val_if_fail (tool != NULL, 0);
+
+  return tool->form;
+}
+
+void
+cw_tool_set_form (CwTool *tool, guint form)
+{
+  g_return_if_fail (tool != NULL);
+
+  tool->form = form;
+}
+
+void
+cw_tool_set_keeps_on (CwTool *tool, gboolean keeps_on)
+{
+  g_return_if_fail (tool != NULL);
+
+  tool->pointer.hold &= ~(guint) CW_HOLD_ADD;
+  if (keeps_on)
+    tool->pointer.hold |= CW_HOLD_ADD;
+}
+
+const char *
+cw_tool_snap_words (CwTool *tool)
+{
+  g_return_val_if_fail (tool != NULL, NULL);
+
+  if (tool->has_pointer && tool->pointer.hold & CW_HOLD_FREE)
+    return _ ("Snapping held off");
+  return tool->shows_snap ? cw_snap_words (&tool->snap) : NULL;
+}
+
 gboolean
 cw_tool_finish (CwTool *tool)
 {
@@ -233,6 +269,22 @@ cw_tool_refresh (CwTool *tool)
     tool->klass->refresh (tool);
 }
 
+/* Where something can be placed: how to place more than one. */
+static char *
+with_keeping_on (CwTool *tool, char *words)
+{
+  g_autofree char *former = words;
+  gboolean kept = (tool->pointer.hold & CW_HOLD_ADD) != 0;
+
+  if (!tool->klass->places
+      || (cw_tool_elevation (tool) == NULL && tool->kind != CW_TOOL_WALL))
+    return g_steal_pointer (&former);
+  /* Translators: first what the next click does. */
+  return g_strdup_printf (kept ? _ ("%s · The tool stays on")
+                               : _ ("%s · Shift keeps the tool on"),
+                          former);
+}
+
 const char *
 cw_tool_hint (CwTool *tool)
 {
@@ -242,8 +294,10 @@ cw_tool_hint (CwTool *tool)
   if (tool->has_reference)
     tool->hint = g_strdup (_ ("Type how far along and up from the crossed "
                               "square; Escape lets go of it"));
+  else if (tool->klass->hint)
+    tool->hint = with_keeping_on (tool, tool->klass->hint (tool));
   else
-    tool->hint = tool->klass->hint ? tool->klass->hint (tool) : g_strdup ("");
+    tool->hint = g_strdup ("");
   return tool->hint;
 }
 

@@ -81,6 +81,15 @@ gboolean cw_tool_enter_text (CwTool *tool, const char *text, GError **error);
 
 /* The next form of what the tool makes: the five heads of an arch in turn. */
 void cw_tool_next_form (CwTool *tool);
+/* Which one it is, to be given to the next tool of the kind. */
+guint cw_tool_get_form (CwTool *tool);
+void cw_tool_set_form (CwTool *tool, guint form);
+
+/* Whether it stays on after what is typed next, as with CW_HOLD_ADD. */
+void cw_tool_set_keeps_on (CwTool *tool, gboolean keeps_on);
+
+/* What the pointer has fallen on, in words; translated; NULL: nothing. */
+const char *cw_tool_snap_words (CwTool *tool);
 
 gboolean cw_tool_finish (CwTool *tool);   /* Enter: close the outline … TRUE when something ended */
 gboolean cw_tool_cancel (CwTool *tool);   /* Escape: TRUE when there was something to give up */

@@ -247,10 +247,10 @@ assert_gap (int left, int bottom, int width, int expected_left)
 
   if (expected_left < 0)
     {
-      g_assert_false (cw_snap_gap (&field, &box, &gap));
+      g_assert_false (cw_snap_gap (&field, &box, FALSE, &gap));
       return;
     }
-  g_assert_true (cw_snap_gap (&field, &box, &gap));
+  g_assert_true (cw_snap_gap (&field, &box, FALSE, &gap));
   g_assert_cmpint (box.left + gap.move, ==, CW_MM (expected_left));
   g_assert_cmpint (gap.to[0].x - gap.from[0].x, ==,
                    gap.to[1].x - gap.from[1].x);
