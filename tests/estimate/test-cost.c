@@ -236,6 +236,58 @@ test_mesh_ready_made (void)
                    CW_MONEY (3 * 30 + 2 * 7));
 }
 
+/* @project with its wall @quick of a second buildup, whose crew lays ten times
+ * the joints in an hour. */
+static CwProject *
+with_quick_crew_on (const CwProject *project, gsize quick)
+{
+  const CwBuildup *first = cw_list_at (project->buildups, 0);
+  CwNode *changed = cw_node_copy (&project->node);
+  g_autoptr (CwNode) second = cw_node_copy (&first->node);
+  g_autoptr (CwNode) labour = cw_node_copy (first->labour);
+  g_autoptr (CwNode) wall
+      = cw_node_copy (cw_list_at (project->elevations, quick));
+  g_autoptr (CwList) buildups = NULL;
+  g_autoptr (CwList) walls = NULL;
+
+  cw_node_put (labour, "joints", CW_DECIMAL (300));
+  cw_node_set_child (second, CW_BUILDUP_LABOUR, labour);
+  cw_node_put_text (second, "id", "b2");
+  cw_node_put_text (wall, "buildup", "b2");
+  buildups = cw_list_append (project->buildups, second);
+  walls = cw_list_set (project->elevations, quick, wall);
+  cw_node_set_list (changed, CW_PROJECT_BUILDUPS, buildups);
+  cw_node_set_list (changed, CW_PROJECT_ELEVATIONS, walls);
+  cw_node_freeze (changed);
+  return (CwProject *) changed;
+}
+
+/* What a day needs is what the crew needs that mixes the most, whichever wall
+ * it works on. */
+static void
+test_mixes_of_two_crews (void)
+{
+  g_autoptr (CwProject) bare
+      = case_project ("9x6; 8x3", "joint-mortar.pot-life=30");
+
+  for (gsize quick = 0; quick < 2; quick++)
+    {
+      g_autoptr (CwProject) project = with_quick_crew_on (bare, quick);
+      g_autoptr (CwTakeoff) takeoff = cw_takeoff_new (project, NULL, NULL);
+      const char *const quick_wall = quick == 0 ? "e1" : "e2";
+      const char *const slow_wall = quick == 0 ? "e2" : "e1";
+
+      /* 30 m an hour take 0.33 bags: in 30 min 0.165 of one, 16 times in 8 h;
+       * 300 m take 3.3: 1.65, so one whole bag, 26.4 times. */
+      case_assert_near (case_amount (takeoff, slow_wall, "mortar.mixes"), 16,
+                        1e-12);
+      case_assert_near (case_amount (takeoff, quick_wall, "mortar.mixes"), 27,
+                        1e-12);
+      case_assert_near (case_amount (takeoff, NULL, "mortar.mixes"), 27,
+                        1e-12);
+    }
+}
+
 /* A project with one own line, of 1 by @key at 1. */
 static CwProject *
 with_own_line (const CwProject *project, gint64 key, CwUnits units)
@@ -459,6 +511,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/estimate/cost/own-lines", test_own_lines);
   g_test_add_func ("/estimate/cost/equipment", test_equipment);
   g_test_add_func ("/estimate/cost/mesh-ready-made", test_mesh_ready_made);
+  g_test_add_func ("/estimate/cost/mixes-of-two-crews",
+                   test_mixes_of_two_crews);
   g_test_add_func ("/estimate/cost/unit-cost", test_unit_cost);
   g_test_add_func ("/estimate/cost/money-in-steps", test_money_in_steps);
   g_test_add_func ("/estimate/cost/L-05", test_trucks);
