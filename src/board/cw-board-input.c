@@ -409,11 +409,22 @@ type_by_key (CwBoard *self, gunichar letter)
   return TRUE;
 }
 
+/* A figure belongs to what is typed then, and zooms at other times. */
+static gboolean
+wants_text (CwBoard *self)
+{
+  CwTypedField fields[CW_TYPED_FIELDS_MOST];
+
+  return cw_board_get_fields (self, fields) > 0;
+}
+
 static gboolean
 plain_key (CwBoard *self, guint key)
 {
   gunichar letter = gdk_keyval_to_unicode (key);
 
+  if (letter == '0' && wants_text (self))
+    return type_by_key (self, letter);
   if (zoom_by_key (self, key))
     return TRUE;
   if (letter == 'z')
