@@ -2,6 +2,7 @@
 #include "cw-sheet-store.h"
 
 #include "cw-i18n.h"
+#include "cw-sheet-liner.h"
 #include "cw-thread.h"
 
 /* One sheet's file: opened once for each path. */
@@ -10,6 +11,7 @@ typedef struct
   char *path;             /* as the sheet states it */
   CwSheetSource *source;
   char *problem;
+  CwSheetLiner *liner;    /* of the page as the sheet shows it */
 } Opened;
 
 struct _CwSheetStore
@@ -24,7 +26,7 @@ struct _CwSheetStore
 
 G_DEFINE_FINAL_TYPE (CwSheetStore, cw_sheet_store, G_TYPE_OBJECT)
 
-enum { SHEET_READY, N_SIGNALS };
+enum { SHEET_READY, LINES_READY, N_SIGNALS };
 static guint signals[N_SIGNALS];
 
 static void
@@ -33,6 +35,7 @@ opened_free (Opened *opened)
   g_free (opened->path);
   g_clear_object (&opened->source);
   g_free (opened->problem);
+  g_clear_pointer (&opened->liner, cw_sheet_liner_free);
   g_free (opened);
 }
 
@@ -83,6 +86,44 @@ open_in_thread (GTask *task, gpointer source, gpointer data,
   g_task_return_boolean (task, TRUE);
 }
 
+typedef struct
+{
+  CwSheetStore *store;
+  char *id;
+} Reading;
+
+static void
+reading_free (gpointer reading)
+{
+  g_free (((Reading *) reading)->id);
+  g_free (reading);
+}
+
+static void
+lines_read (gpointer data)
+{
+  Reading *reading = data;
+  g_signal_emit (reading->store, signals[LINES_READY], 0, reading->id);
+}
+
+/* The lines of the page that the sheet shows now, unless they are there or
+ * under way. */
+static void
+read_lines (CwSheetStore *store, const CwSheet *sheet, Opened *opened)
+{
+  if (!opened->source
+      || (opened->liner
+          && cw_sheet_liner_is_of (opened->liner, sheet->page, sheet->turn)))
+    return;
+  Reading *reading = g_new (Reading, 1);
+  reading->store = store;
+  reading->id = g_strdup (sheet->id);
+  g_clear_pointer (&opened->liner, cw_sheet_liner_free);
+  g_autoptr (GFile) file = store->resolve (sheet->file, store->data);
+  opened->liner = cw_sheet_liner_new (file, sheet->page, sheet->turn,
+                                      lines_read, reading, reading_free);
+}
+
 static void
 open_ended (GObject *object, GAsyncResult *result, gpointer data)
 {
@@ -97,6 +138,10 @@ open_ended (GObject *object, GAsyncResult *result, gpointer data)
   opened->source = g_steal_pointer (&opening->source);
   opened->problem = g_steal_pointer (&opening->problem);
   g_signal_emit (store, signals[SHEET_READY], 0, opening->id);
+  const CwSheet *sheet
+      = cw_project_sheet (cw_document_project (store->document), opening->id);
+  if (sheet)
+    read_lines (store, sheet, opened);
 }
 
 static void
@@ -123,9 +168,11 @@ look_for_sheets (CwSheetStore *store)
   for (gsize i = 0; i < cw_list_length (sheets); i++)
     {
       const CwSheet *sheet = cw_list_at (sheets, i);
-      const Opened *opened = g_hash_table_lookup (store->sheets, sheet->id);
+      Opened *opened = g_hash_table_lookup (store->sheets, sheet->id);
       if (!opened || g_strcmp0 (opened->path, sheet->file) != 0)
         open_sheet (store, sheet);
+      else
+        read_lines (store, sheet, opened);
     }
 }
 
@@ -135,6 +182,15 @@ cw_sheet_store_source (CwSheetStore *store, const char *sheet_id)
   g_return_val_if_fail (CW_IS_SHEET_STORE (store), NULL);
   Opened *opened = g_hash_table_lookup (store->sheets, sheet_id);
   return opened ? opened->source : NULL;
+}
+
+const CwDrawnLines *
+cw_sheet_store_lines (CwSheetStore *store, const char *sheet_id)
+{
+  g_return_val_if_fail (CW_IS_SHEET_STORE (store), NULL);
+  Opened *opened = g_hash_table_lookup (store->sheets, sheet_id);
+  return opened && opened->liner ? cw_sheet_liner_lines (opened->liner)
+                                 : NULL;
 }
 
 const char *
@@ -172,6 +228,9 @@ cw_sheet_store_class_init (CwSheetStoreClass *class)
   object_class->dispose = cw_sheet_store_dispose;
   object_class->finalize = cw_sheet_store_finalize;
   signals[SHEET_READY] = g_signal_new ("sheet-ready", CW_TYPE_SHEET_STORE,
+                                       G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                       G_TYPE_NONE, 1, G_TYPE_STRING);
+  signals[LINES_READY] = g_signal_new ("lines-ready", CW_TYPE_SHEET_STORE,
                                        G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                        G_TYPE_NONE, 1, G_TYPE_STRING);
 }
