@@ -384,6 +384,9 @@ cw_field_row_show_help (CwFieldRow *row)
   gtk_widget_add_css_class (row->help, "cw-small");
   gtk_widget_set_parent (row->help, GTK_WIDGET (row));
   gtk_widget_remove_css_class (row->label, "cw-dim");
+  /* Texts of a form begin under one another, whatever their labels. */
+  gtk_box_set_homogeneous (GTK_BOX (row->line),
+                           cw_field_is_text (row->field));
   gtk_widget_set_has_tooltip (GTK_WIDGET (row), FALSE);
 }
 

@@ -400,6 +400,8 @@ new_list (CwPricesWindow *window)
   GtkWidget *nothing = new_line (
       _("No price here yet. Add one, or take those of the project."), FALSE);
   gtk_widget_add_css_class (nothing, "cw-dim");
+  gtk_widget_set_margin_start (nothing, 12);
+  gtk_widget_set_margin_end (nothing, 12);
   window->box = gtk_list_box_new ();
   cw_widget_set_name (window->box, _("Prices"));
   gtk_list_box_set_placeholder (GTK_LIST_BOX (window->box), nothing);
