@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "cw-dimension.h"
+#include "cw-edit-corners.h"
 #include "cw-hit.h"
 
 /* What is left of a box when a side is pushed past the other. */
@@ -48,14 +49,24 @@ add_springing (GArray *handles, const CwWall *wall, const char *id)
        CW_HANDLE_SPRINGING, 0);
 }
 
+/* At each corner, and at the middle of each arc. */
 static void
-add_corners (GArray *handles, const CwList *corners)
+add_corners (GArray *handles, const CwList *list)
 {
-  for (gsize i = 0; i < cw_list_length (corners); i++)
-    {
-      const CwCornerNode *corner = cw_list_at (corners, i);
+  g_autoptr (GArray) corners = cw_corners_from_list (list);
+  CwLength outward = cw_corners_are_clockwise (corners) ? -1 : 1;
 
-      add (handles, corner->x, corner->y, CW_HANDLE_CORNER, (guint) i);
+  for (guint i = 0; i < corners->len; i++)
+    {
+      const CwCorner *corner = &g_array_index (corners, CwCorner, i);
+      const CwCorner *next
+          = &g_array_index (corners, CwCorner, (i + 1) % corners->len);
+      CwPoint bow = cw_bow_point (corner->at, next->at,
+                                  outward * corner->sagitta, 0.5);
+
+      add (handles, corner->at.x, corner->at.y, CW_HANDLE_CORNER, i);
+      if (corner->sagitta != 0)
+        add (handles, bow.x, bow.y, CW_HANDLE_BOW, i);
     }
 }
 
@@ -71,14 +82,17 @@ add_dimension (GArray *handles, const CwDimension *dimension)
        line[0].y + (line[1].y - line[0].y) / 2, CW_HANDLE_LINE, 0);
 }
 
-static gboolean
-is_unclad (const CwWall *wall, const char *id)
+static const CwUnclad *
+find_unclad (const CwWall *wall, const char *id)
 {
   for (guint i = 0; i < wall->unclads->len; i++)
-    if (strcmp (((CwUnclad *) g_ptr_array_index (wall->unclads, i))->id, id)
-        == 0)
-      return TRUE;
-  return FALSE;
+    {
+      const CwUnclad *unclad = g_ptr_array_index (wall->unclads, i);
+
+      if (strcmp (unclad->id, id) == 0)
+        return unclad;
+    }
+  return NULL;
 }
 
 GArray *
@@ -97,7 +111,9 @@ cw_handles (const CwWall *wall, const char *id)
     }
   else if (cw_hit_dimension (wall, id))
     add_dimension (handles, cw_hit_dimension (wall, id));
-  else if (!is_unclad (wall, id) && cw_hit_bounds (wall, id, &box))
+  else if (find_unclad (wall, id))
+    add_corners (handles, find_unclad (wall, id)->corners);
+  else if (cw_hit_bounds (wall, id, &box))
     {
       add_box (handles, &box);
       add_springing (handles, wall, id);

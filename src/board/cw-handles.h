@@ -16,9 +16,10 @@ typedef enum
   CW_HANDLE_RIGHT = 1 << 1,
   CW_HANDLE_BOTTOM = 1 << 2,
   CW_HANDLE_TOP = 1 << 3,
-  CW_HANDLE_CORNER = 1 << 4,    /* of an outline */
+  CW_HANDLE_CORNER = 1 << 4,    /* of an outline or an unclad area */
   CW_HANDLE_SPRINGING = 1 << 5, /* of an arch; its crown stays */
   CW_HANDLE_END = 1 << 6,       /* of a dimension: what is measured */
+  CW_HANDLE_BOW = 1 << 8,       /* of an arc: how far it bows */
   CW_HANDLE_LINE = 1 << 7,      /* of a dimension: how far its line stands off */
 } CwHandleKind;
 

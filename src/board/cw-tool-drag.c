@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cw-tool-drag.h"
 
+#include <math.h>
 #include <string.h>
+
+#include "cw-dimension.h"
+#include "cw-edit-corners.h"
 
 #define MERGE "drag"
 
@@ -65,7 +69,8 @@ cw_drag_begin_handle (CwDrag *drag, CwTool *tool, const CwHandle *handle)
   begin (drag, tool);
   drag->by_handle = TRUE;
   drag->handle = *handle;
-  if (drag->base && handle->kind != CW_HANDLE_CORNER && !find_box (drag))
+  if (drag->base && !(handle->kind & (CW_HANDLE_CORNER | CW_HANDLE_BOW))
+      && !find_box (drag))
     cw_drag_clear (drag);
 }
 
@@ -142,11 +147,10 @@ replace_by (CwDrag *drag, CwTool *tool, const CwNode *item, const CwNode *by,
 }
 
 static void
-resize_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
+resize_to (CwDrag *drag, CwTool *tool, CwPoint to)
 {
   const CwNode *item = handled_item (drag);
-  CwBox box = cw_handle_drag (&drag->box, drag->handle.kind,
-                              handle_to (drag, tool, pointer));
+  CwBox box = cw_handle_drag (&drag->box, drag->handle.kind, to);
   g_autoptr (CwNode) by = NULL;
 
   if (item == NULL || !cw_edit_box_is_sound (&box))
@@ -213,27 +217,158 @@ set_trouble (CwDrag *drag, char *trouble)
   drag->trouble = trouble;
 }
 
-/* The outline follows as long as it is a wall. */
+/* Shows it, or says why it is no outline. @project: (nullable): taken. */
+static void
+show_corners (CwDrag *drag, CwTool *tool, CwProject *project, char *fault,
+              const char *name)
+{
+  g_autoptr (CwProject) made = project;
+
+  set_trouble (drag, fault);
+  if (made && !fault)
+    show (drag, tool, made, name);
+}
+
+/* The outline follows as long as it is one. */
 static void
 reshape_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
 {
-  const CwElevation *elevation = elevation_of (drag);
-  const CwOutline *outline = (const CwOutline *) elevation->outline;
-  g_autoptr (GArray) corners = cw_corners_from_list (outline->corners);
-  g_autoptr (CwProject) project = NULL;
-  CwOutlineCheck check;
-  CwPoint to = corner_to (drag, tool, pointer, corners);
+  g_autoptr (GArray) corners = cw_edit_corners (drag->base, drag->ids[0]);
+  char *fault = NULL;
+  CwProject *project;
+  CwPoint to;
 
-  g_array_index (corners, CwCorner, drag->handle.corner).at = to;
-  check = cw_outline_check ((CwCorner *) corners->data, corners->len);
-  set_trouble (drag, check.fault == CW_OUTLINE_VALID
-                         ? NULL
-                         : cw_outline_check_text (&check));
-  if (drag->trouble || !cw_edit_point_is_sound (to))
+  if (corners == NULL || drag->handle.corner >= corners->len)
     return;
-  project = cw_edit_set_corners (drag->base, elevation,
-                                 (CwCorner *) corners->data, corners->len);
-  show (drag, tool, project, _ ("Move corner"));
+  to = corner_to (drag, tool, pointer, corners);
+  if (!cw_edit_point_is_sound (to))
+    return;
+  g_array_index (corners, CwCorner, drag->handle.corner).at = to;
+  project = cw_edit_put_corners (drag->base, drag->ids[0], corners, &fault);
+  show_corners (drag, tool, project, fault, _ ("Move corner"));
+}
+
+/* How far @at lies outward of the side's chord. No further than half a circle,
+ * and where nothing is fallen on to the step that a pixel allows. */
+static CwLength
+bow_at (CwTool *tool, const GArray *corners, guint side, CwPoint at)
+{
+  CwPoint from = g_array_index (corners, CwCorner, side).at;
+  CwPoint to
+      = g_array_index (corners, CwCorner, (side + 1) % corners->len).at;
+  CwLength step
+      = cw_snap_grid (tool->style.units, tool->pointer.nm_per_pixel);
+  CwLength most = (CwLength) hypot ((double) (to.x - from.x),
+                                    (double) (to.y - from.y))
+                  / 2;
+  CwLength left = cw_dimension_offset (CW_DIMENSION_ALIGNED, from, to, at);
+  CwLength bow = cw_corners_are_clockwise (corners) ? left : -left;
+
+  if (cw_snap_words (&tool->snap) == NULL)
+    bow = step * (CwLength) llround ((double) bow / (double) step);
+  return CLAMP (bow, -most, most);
+}
+
+static void
+bow_by (CwDrag *drag, CwTool *tool, CwLength bow)
+{
+  char *fault = NULL;
+  CwProject *project = cw_edit_bow_side (drag->base, drag->ids[0],
+                                         drag->handle.corner, bow, &fault);
+
+  show_corners (drag, tool, project, fault, _ ("Bow side"));
+}
+
+static void
+bow_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
+{
+  g_autoptr (GArray) corners = cw_edit_corners (drag->base, drag->ids[0]);
+  CwPoint to;
+
+  if (corners == NULL || drag->handle.corner >= corners->len)
+    return;
+  to = handle_to (drag, tool, pointer);
+  bow_by (drag, tool, bow_at (tool, corners, drag->handle.corner, to));
+}
+
+/* The sides of the box that the handle moves. */
+#define ACROSS (CW_HANDLE_LEFT | CW_HANDLE_RIGHT)
+#define UP (CW_HANDLE_BOTTOM | CW_HANDLE_TOP)
+
+static CwLength
+present_bow (CwDrag *drag, CwTool *tool)
+{
+  g_autoptr (GArray) corners
+      = cw_edit_corners (cw_tool_project (tool), drag->ids[0]);
+
+  return corners && drag->handle.corner < corners->len
+             ? g_array_index (corners, CwCorner, drag->handle.corner).sagitta
+             : 0;
+}
+
+guint
+cw_drag_fields (CwDrag *drag, CwTool *tool, CwTypedField *fields)
+{
+  const CwWall *wall = cw_tool_wall (tool);
+  guint kind = drag->handle.kind;
+  CwBox box;
+
+  if (drag->base == NULL || !drag->by_handle || wall == NULL)
+    return 0;
+  if (kind == CW_HANDLE_BOW)
+    {
+      fields[0] = (CwTypedField) { N_ ("Bow"), CW_TYPED_SIZE, TRUE,
+                                   ABS (present_bow (drag, tool)), 0 };
+      return 1;
+    }
+  if (!(kind & (ACROSS | UP)) || !cw_hit_bounds (wall, drag->ids[0], &box))
+    return 0;
+  cw_tool_size_fields (fields, N_ ("Width"), N_ ("Height"), &box);
+  if (!(kind & ACROSS))
+    fields[0] = fields[1];
+  return (kind & ACROSS) && (kind & UP) ? 2 : 1;
+}
+
+/* Where the handle comes to when the box has that size. */
+static CwPoint
+place_for_size (const CwDrag *drag, CwLength width, CwLength height)
+{
+  const CwBox *box = &drag->box;
+
+  return cw_point (drag->handle.kind & CW_HANDLE_LEFT ? box->right - width
+                                                      : box->left + width,
+                   drag->handle.kind & CW_HANDLE_BOTTOM
+                       ? box->top - height
+                       : box->bottom + height);
+}
+
+gboolean
+cw_drag_enter (CwDrag *drag, CwTool *tool, const char *text, GError **error)
+{
+  CwTypedField fields[CW_TYPED_FIELDS_MOST];
+  guint most = cw_drag_fields (drag, tool, fields);
+  CwLength lengths[CW_TYPED_MOST];
+  guint n = most > 0 ? cw_typed_lengths (text, &tool->style, 1, most, lengths,
+                                         error)
+                     : 0;
+  CwLength up = n == 2 || !(drag->handle.kind & ACROSS)
+                    ? lengths[n == 2 ? 1 : 0]
+                    : cw_box_height (&drag->box);
+
+  if (n == 0)
+    return FALSE;
+  if (drag->handle.kind == CW_HANDLE_BOW)
+    bow_by (drag, tool,
+            present_bow (drag, tool) < 0 ? -lengths[0] : lengths[0]);
+  else
+    resize_to (drag, tool, place_for_size (drag, lengths[0], up));
+  if (drag->trouble == NULL)
+    {
+      cw_drag_end (drag, tool);
+      return TRUE;
+    }
+  cw_text_error_set (error, CW_TEXT_ERROR_RANGE, 0, "%s", drag->trouble);
+  return FALSE;
 }
 
 void
@@ -245,12 +380,14 @@ cw_drag_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer)
     move_to (drag, tool, pointer);
   else if (drag->handle.kind == CW_HANDLE_CORNER)
     reshape_to (drag, tool, pointer);
+  else if (drag->handle.kind == CW_HANDLE_BOW)
+    bow_to (drag, tool, pointer);
   else if (drag->handle.kind == CW_HANDLE_SPRINGING)
     spring_to (drag, tool, pointer);
   else if (drag->handle.kind & (CW_HANDLE_END | CW_HANDLE_LINE))
     measure_to (drag, tool, pointer);
   else
-    resize_to (drag, tool, pointer);
+    resize_to (drag, tool, handle_to (drag, tool, pointer));
 }
 
 void

@@ -29,6 +29,16 @@ void cw_drag_begin_handle (CwDrag *drag, CwTool *tool,
                            const CwHandle *handle);
 void cw_drag_to (CwDrag *drag, CwTool *tool, const CwPointer *pointer);
 
+/* What of it can be typed while a handle is dragged: sizes, a bow; 0:
+ * nothing. */
+guint cw_drag_fields (CwDrag *drag, CwTool *tool, CwTypedField *fields);
+
+/* The handle brought to where what is typed asks for, and the drag ended.
+ * FALSE with @error when that cannot be: the drag goes on. Only when there are
+ * fields. */
+gboolean cw_drag_enter (CwDrag *drag, CwTool *tool, const char *text,
+                        GError **error);
+
 /* Keeps what was made; does nothing when no drag goes on. */
 void cw_drag_end (CwDrag *drag, CwTool *tool);
 

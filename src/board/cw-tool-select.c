@@ -12,6 +12,8 @@
 #include <string.h>
 
 #include "cw-dimension.h"
+#include "cw-edit-arrange.h"
+#include "cw-edit-corners.h"
 #include "cw-tool-drag.h"
 
 typedef enum
@@ -225,6 +227,87 @@ nudge (CwTool *tool, CwLength dx, CwLength dy)
   cw_document_edit (tool->document, project, _ ("Move"), merge);
 }
 
+static void
+end_drag (SelectTool *self)
+{
+  cw_drag_end (&self->drag, &self->tool);
+  self->pressed = IDLE;
+  self->dragging = FALSE;
+}
+
+static guint
+list_fields (CwTool *tool, CwTypedField *fields)
+{
+  return cw_drag_fields (&((SelectTool *) tool)->drag, tool, fields);
+}
+
+static gboolean
+enter_text (CwTool *tool, const char *text, GError **error)
+{
+  SelectTool *self = (SelectTool *) tool;
+  CwTypedField fields[CW_TYPED_FIELDS_MOST];
+
+  if (list_fields (tool, fields) == 0)
+    {
+      cw_text_error_set (error, CW_TEXT_ERROR_UNEXPECTED, 0, "%s",
+                         _ ("Select something, or drag a handle, first"));
+      return FALSE;
+    }
+  if (!cw_drag_enter (&self->drag, tool, text, error))
+    return FALSE;
+  end_drag (self);
+  return TRUE;
+}
+
+/* The lower left of all that is selected, as it was before it is dragged. */
+static gboolean
+find_lower_left (SelectTool *self, CwPoint *before, CwPoint *now)
+{
+  CwTool *tool = &self->tool;
+  const CwElevation *elevation = cw_tool_elevation (tool);
+  const char *const *ids = cw_document_selection (tool->document);
+  CwBox box;
+
+  if (elevation == NULL || self->drag.by_handle
+      || !cw_edit_bounds (cw_tool_project (tool), elevation, ids, &box))
+    return FALSE;
+  *before = *now = cw_point (box.left, box.bottom);
+  if (self->drag.base)
+    *before = cw_point (self->drag.box.left, self->drag.box.bottom);
+  return TRUE;
+}
+
+static CwToolWants
+wants_point (CwTool *tool, CwPoint *last, CwPoint *now)
+{
+  return find_lower_left ((SelectTool *) tool, last, now)
+             ? CW_TOOL_WANTS_NEXT
+             : CW_TOOL_WANTS_NONE;
+}
+
+/* The lower left comes there. */
+static gboolean
+place_point (CwTool *tool, CwPoint at, CwPoint from)
+{
+  SelectTool *self = (SelectTool *) tool;
+  const char *const *ids = cw_document_selection (tool->document);
+  CwPoint before, now;
+  g_autoptr (CwProject) project = NULL;
+
+  if (!find_lower_left (self, &before, &now))
+    return FALSE;
+  project = cw_edit_move (cw_tool_project (tool), cw_tool_elevation (tool),
+                          ids, at.x - now.x, at.y - now.y);
+  if (!cw_edit_is_in_bounds (project, ids))
+    return FALSE;
+  if (self->drag.base)
+    cw_document_edit (tool->document, project, _ ("Move"), "drag");
+  else
+    cw_tool_edit (tool, project, _ ("Move"), NULL);
+  end_drag (self);
+  return TRUE;
+}
+
 static gboolean
 cancel (CwTool *tool)
 {
@@ -245,24 +328,23 @@ cancel (CwTool *tool)
   return TRUE;
 }
 
-/* The outline without the chosen corner, when that is still a wall. */
+/* The outline without the chosen corner, when that is still one. */
 static gboolean
 remove_corner (SelectTool *self)
 {
   CwTool *tool = &self->tool;
-  const CwElevation *elevation = cw_tool_elevation (tool);
-  const CwOutline *outline = (const CwOutline *) elevation->outline;
-  g_autoptr (GArray) corners = cw_corners_from_list (outline->corners);
+  const char *owner = only_one (tool);
+  g_autofree char *fault = NULL;
+  g_autoptr (GArray) corners
+      = owner ? cw_edit_corners (cw_tool_project (tool), owner) : NULL;
   g_autoptr (CwProject) project = NULL;
 
-  if ((guint) self->corner >= corners->len)
+  if (corners == NULL || (guint) self->corner >= corners->len)
     return FALSE;
-  g_array_remove_index (corners, (guint) self->corner);
-  if (cw_outline_check ((CwCorner *) corners->data, corners->len).fault
-      != CW_OUTLINE_VALID)
+  project = cw_edit_remove_corner (cw_tool_project (tool), owner,
+                                   (guint) self->corner, &fault);
+  if (project == NULL)
     return FALSE;
-  project = cw_edit_set_corners (cw_tool_project (tool), elevation,
-                                 (CwCorner *) corners->data, corners->len);
   self->corner = -1;
   cw_tool_edit (tool, project, _ ("Remove corner"), NULL);
   return TRUE;
@@ -277,7 +359,7 @@ remove_selected (CwTool *tool)
 
   if (elevation == NULL || self->dragging)
     return FALSE;
-  if (self->corner >= 0 && elevation->outline)
+  if (self->corner >= 0)
     return remove_corner (self);
   project = cw_edit_remove (cw_tool_project (tool), elevation,
                             cw_document_selection (tool->document));
@@ -311,7 +393,8 @@ hint (CwTool *tool)
   if (self->dragging && self->drag.trouble)
     return g_strdup (self->drag.trouble);
   if (self->dragging)
-    return g_strdup (_ ("Alt or F holds snapping off; Escape gives up"));
+    return g_strdup (_ ("Type a measure for it to be exact; Alt or F holds "
+                        "snapping off; Escape gives up"));
   if (self->corner >= 0)
     return g_strdup (_ ("Drag the corner; Delete removes it"));
   if (cw_document_selection (tool->document)[0])
@@ -409,6 +492,10 @@ const CwToolClass cw_tool_select_class = {
   .move = move,
   .release = release,
   .nudge = nudge,
+  .fields = list_fields,
+  .enter_text = enter_text,
+  .wants_point = wants_point,
+  .place_point = place_point,
   .cancel = cancel,
   .remove = remove_selected,
   .refresh = refresh,
