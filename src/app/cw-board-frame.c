@@ -126,12 +126,24 @@ sheet_ready (CwBoardFrame *frame, const char *id)
 }
 
 static void
+lines_ready (CwBoardFrame *frame, const char *id)
+{
+  cw_board_set_sheet_lines (
+      frame->board, id,
+      cw_sheet_store_lines (cw_job_sheets (frame->job), id));
+}
+
+static void
 show_sheets (CwBoardFrame *frame)
 {
   const CwList *sheets
       = cw_document_project (cw_job_document (frame->job))->sheets;
   for (gsize i = 0; i < cw_list_length (sheets); i++)
-    sheet_ready (frame, cw_node_id (cw_list_at (sheets, i)));
+    {
+      const char *id = cw_node_id (cw_list_at (sheets, i));
+      sheet_ready (frame, id);
+      lines_ready (frame, id);
+    }
 }
 
 void
@@ -149,6 +161,9 @@ cw_board_frame_set_job (CwBoardFrame *frame, CwJob *job)
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (cw_job_sheets (job), "sheet-ready",
                            G_CALLBACK (sheet_ready), frame,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (cw_job_sheets (job), "lines-ready",
+                           G_CALLBACK (lines_ready), frame,
                            G_CONNECT_SWAPPED);
   style_changed (frame);
   takeoff_changed (frame);

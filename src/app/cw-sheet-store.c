@@ -107,21 +107,26 @@ lines_read (gpointer data)
 }
 
 /* The lines of the page that the sheet shows now, unless they are there or
- * under way. */
+ * under way. Those of another page are gone at once. */
 static void
 read_lines (CwSheetStore *store, const CwSheet *sheet, Opened *opened)
 {
   if (!opened->source
       || (opened->liner
-          && cw_sheet_liner_is_of (opened->liner, sheet->page, sheet->turn)))
+          && cw_sheet_liner_is_of (opened->liner, (guint) sheet->page,
+                                   (guint) sheet->turn)))
     return;
   Reading *reading = g_new (Reading, 1);
   reading->store = store;
   reading->id = g_strdup (sheet->id);
+  gboolean had = opened->liner != NULL;
   g_clear_pointer (&opened->liner, cw_sheet_liner_free);
   g_autoptr (GFile) file = store->resolve (sheet->file, store->data);
-  opened->liner = cw_sheet_liner_new (file, sheet->page, sheet->turn,
-                                      lines_read, reading, reading_free);
+  opened->liner = cw_sheet_liner_new (file, (guint) sheet->page,
+                                      (guint) sheet->turn, lines_read,
+                                      reading, reading_free);
+  if (had)
+    lines_read (reading);
 }
 
 static void

@@ -3,7 +3,7 @@
  * The files behind the sheets of a document: opened and checked off the main
  * thread as sheets come in. "sheet-ready" (sheet id) comes when a sheet can
  * be shown or when it is known why not; "lines-ready" (sheet id) when the lines
- * of its page have been read, which takes a little longer.
+ * of its page have been read, which takes a little longer, or are gone.
  */
 #pragma once
 

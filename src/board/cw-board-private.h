@@ -74,6 +74,7 @@ struct _CwBoard
   guint still_id;               /* a zoom goes on until it fires */
 
   GHashTable *sources;          /* sheet id → CwSheetSource */
+  GHashTable *drawn;            /* sheet id → CwDrawnLines */
   CwSheetTiles *tiles;          /* (nullable): of the shown sheet */
   char *tiles_key;
 

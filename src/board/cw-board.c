@@ -66,6 +66,19 @@ give_joints (CwBoard *self)
     cw_tool_set_joints (self->tool, takeoff ? takeoff->layout->joints : NULL);
 }
 
+/* Those of the sheet that lies under the wall, while it is seen. */
+static void
+give_drawn (CwBoard *self)
+{
+  const CwDrawnLines *lines
+      = self->sheet_id && self->shows_sheet
+            ? g_hash_table_lookup (self->drawn, self->sheet_id)
+            : NULL;
+
+  if (self->tool)
+    cw_tool_set_drawn (self->tool, lines, &self->placing);
+}
+
 static void
 follow (CwBoard *self)
 {
@@ -75,6 +88,7 @@ follow (CwBoard *self)
   renew_wall (self);
   cw_board_follow_document (self, shift);
   give_joints (self);
+  give_drawn (self);
   if (self->tool)
     cw_tool_refresh (self->tool);
   cw_board_spoil_neighbours (self);
@@ -239,6 +253,7 @@ renew_tool (CwBoard *self)
   cw_tool_set_form (self->tool, self->forms[self->kind]);
   cw_tool_set_text_style (self->tool, &self->style);
   give_joints (self);
+  give_drawn (self);
   cw_board_feed_again (self);
 }
 
@@ -390,12 +405,27 @@ cw_board_set_sheet_source (CwBoard *self, const char *sheet_id,
 }
 
 void
+cw_board_set_sheet_lines (CwBoard *self, const char *sheet_id,
+                          const CwDrawnLines *lines)
+{
+  g_return_if_fail (CW_IS_BOARD (self) && sheet_id != NULL);
+
+  if (lines)
+    g_hash_table_insert (self->drawn, g_strdup (sheet_id),
+                         cw_drawn_lines_ref (lines));
+  else
+    g_hash_table_remove (self->drawn, sheet_id);
+  give_drawn (self);
+}
+
+void
 cw_board_set_layers (CwBoard *self, CwLayers layers, gboolean sheet)
 {
   g_return_if_fail (CW_IS_BOARD (self));
 
   self->layers = layers;
   self->shows_sheet = sheet;
+  give_drawn (self);
   cw_board_spoil (self, ~0u);
 }
 
@@ -441,6 +471,7 @@ cw_board_dispose (GObject *object)
   g_clear_pointer (&self->takeoff, cw_takeoff_unref);
   g_clear_pointer (&self->wall, cw_wall_unref);
   g_clear_pointer (&self->sources, g_hash_table_unref);
+  g_clear_pointer (&self->drawn, g_hash_table_unref);
   G_OBJECT_CLASS (cw_board_parent_class)->dispose (object);
 }
 
@@ -540,6 +571,9 @@ cw_board_init (CwBoard *self)
   self->neighbours = g_ptr_array_new_with_free_func (neighbour_free);
   self->sources = g_hash_table_new_full (g_str_hash, g_str_equal, g_free,
                                          g_object_unref);
+  self->drawn = g_hash_table_new_full (
+      g_str_hash, g_str_equal, g_free,
+      (GDestroyNotify) cw_drawn_lines_unref);
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_hexpand (GTK_WIDGET (self), TRUE);
   gtk_widget_set_vexpand (GTK_WIDGET (self), TRUE);

@@ -36,6 +36,10 @@ void cw_board_set_text_style (CwBoard *board, const CwTextStyle *style);
 void cw_board_set_sheet_source (CwBoard *board, const char *sheet_id,
                                 CwSheetSource *source);
 
+/* The lines of its page, to snap to; NULL: not read yet, or an image. */
+void cw_board_set_sheet_lines (CwBoard *board, const char *sheet_id,
+                               const CwDrawnLines *lines);
+
 void cw_board_set_tool (CwBoard *board, CwToolKind kind);
 CwToolKind cw_board_get_tool (CwBoard *board);
 /* Where on the wall the last menu was asked for. */

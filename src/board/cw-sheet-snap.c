@@ -4,6 +4,8 @@
 #include <math.h>
 
 #define NM_PER_MM 1e6
+/* A line that leaves its way by no more, in points, is level or upright. */
+#define STRAIGHT 0.03
 
 static CwPoint
 on_wall (const CwPlacing *placing, double x, double y)
@@ -37,5 +39,9 @@ cw_sheet_snap (const CwDrawnLines *lines, const CwPlacing *placing,
   const CwDrawnLine *line = cw_drawn_lines_at (lines, point.line);
   spot.from = on_wall (placing, line->x0, line->y0);
   spot.to = on_wall (placing, line->x1, line->y1);
+  if (fabs (line->x1 - line->x0) <= STRAIGHT)
+    spot.from.x = spot.to.x = spot.at.x;
+  if (fabs (line->y1 - line->y0) <= STRAIGHT)
+    spot.from.y = spot.to.y = spot.at.y;
   return spot;
 }

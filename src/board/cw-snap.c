@@ -20,6 +20,7 @@ typedef struct
   const CwSnapField *field;
   CwPoint at;
   Nearest corner, middle, guide_x, guide_y, joint_x, joint_y, side;
+  Nearest drawn;        /* a corner of the sheet */
   CwSide on;            /* the side of `side` */
   CwPoint on_end;
 } Search;
@@ -158,6 +159,7 @@ offer_side (Search *search, const CwSide *side, CwPoint end)
       && distance (foot, search->at) >= search->side.distance)
     return;
   offer (&search->side, foot, distance (foot, search->at), within);
+  search->side.kind = CW_SNAP_SIDE;
   if (search->side.found && cw_point_equal (search->side.at, foot))
     search->on = *side, search->on_end = end;
 }
@@ -324,21 +326,6 @@ offer_points (Search *search)
     offer_corner (search, search->field->points[i]);
 }
 
-/* Each knows one kind of thing that can be fallen on, and offers what of it is
- * near; which of all that is taken is settled by cw_snap(). The lines of a
- * plan sheet will be one more of them. */
-static void (*const sources[]) (Search *search) = {
-  offer_joints, offer_points,      offer_outline,
-  offer_openings, offer_other_items,
-};
-
-static void
-look_around (Search *search)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (sources); i++)
-    sources[i](search);
-}
-
 static CwLength
 on_grid (CwLength value, CwLength grid)
 {
@@ -348,6 +335,55 @@ on_grid (CwLength value, CwLength grid)
     return value;
   rest = ((value % grid) + grid) % grid;
   return value - rest + (2 * rest >= grid ? grid : 0);
+}
+
+static CwPoint
+stepped (const Search *search, CwPoint at)
+{
+  return cw_point (on_grid (at.x, search->field->drawn_step),
+                   on_grid (at.y, search->field->drawn_step));
+}
+
+/* A line of the sheet is a side where the wall has none. */
+static void
+offer_drawn (Search *search)
+{
+  const CwSnapField *field = search->field;
+  CwSheetSpot spot;
+
+  if (field->drawn == NULL)
+    return;
+  spot = cw_sheet_snap (field->drawn, &field->drawn_at, search->at,
+                        (CwLength) (GUIDE_SHARE * (double) field->radius));
+  if (spot.kind == CW_DRAWN_NOTHING)
+    return;
+  if (spot.kind != CW_DRAWN_RUN)
+    search->drawn = (Nearest) { TRUE, distance (spot.at, search->at),
+                                stepped (search, spot.at),
+                                CW_SNAP_SHEET_CORNER };
+  else if (!search->side.found)
+    {
+      search->side = (Nearest) { TRUE, distance (spot.at, search->at),
+                                 stepped (search, spot.at),
+                                 CW_SNAP_SHEET_LINE };
+      search->on = (CwSide) { .start = stepped (search, spot.from) };
+      search->on_end = stepped (search, spot.to);
+    }
+}
+
+/* Each knows one kind of thing that can be fallen on, and offers what of it is
+ * near; which of all that is taken is settled by cw_snap(). That of the sheet
+ * comes last: it looks whether there was a side. */
+static void (*const sources[]) (Search *search) = {
+  offer_joints, offer_points,      offer_outline,
+  offer_openings, offer_other_items, offer_drawn,
+};
+
+static void
+look_around (Search *search)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (sources); i++)
+    sources[i](search);
 }
 
 static CwSnap
@@ -414,7 +450,7 @@ static void
 put_y_on_side (CwSnap *snap, const Search *search, CwLength y)
 {
   snap->at.y = y;
-  snap->y_kind = CW_SNAP_SIDE;
+  snap->y_kind = search->side.kind;
   snap->y_from = search->on.start;
 }
 
@@ -422,7 +458,7 @@ static void
 put_x_on_side (CwSnap *snap, const Search *search, CwLength x)
 {
   snap->at.x = x;
-  snap->x_kind = CW_SNAP_SIDE;
+  snap->x_kind = search->side.kind;
   snap->x_from = search->on.start;
 }
 
@@ -434,7 +470,7 @@ snap_to_side (const Search *search)
   CwPoint a = search->on.start, b = search->on_end;
 
   if (search->on.is_arc)
-    return snap_to_point (search->side.at, CW_SNAP_SIDE);
+    return snap_to_point (search->side.at, search->side.kind);
   if (a.x == b.x)
     put_x_on_side (&snap, search, a.x);
   else if (a.y == b.y)
@@ -444,7 +480,7 @@ snap_to_side (const Search *search)
   else if (snap.y_kind == CW_SNAP_ALIGN_Y && is_between (snap.at.y, a.y, b.y))
     put_x_on_side (&snap, search, across (a.y, b.y, a.x, b.x, snap.at.y));
   else
-    return snap_to_point (search->side.at, CW_SNAP_SIDE);
+    return snap_to_point (search->side.at, search->side.kind);
   return snap;
 }
 
@@ -460,6 +496,8 @@ cw_snap (const CwSnapField *field, CwPoint at)
     look_around (&search);
   if (search.corner.found)
     return snap_to_point (search.corner.at, search.corner.kind);
+  if (search.drawn.found)
+    return snap_to_point (search.drawn.at, search.drawn.kind);
   if (search.middle.found)
     return snap_to_point (search.middle.at, CW_SNAP_MIDDLE);
   if (search.side.found)

@@ -2,14 +2,16 @@
  *
  * Snapping: the nearest thing of note to a point, exactly.
  *
- * A corner wins over a middle, both over a side, a side over the guides
- * through other corners, those over the joints of the panels, and all over the
- * grid. A side and a guide go
- * together: the point lies on the side where the guide crosses it.
+ * A corner wins over one of the plan sheet's lines, both over a middle, that
+ * over a side, a side over a line of the sheet, that over the guides through
+ * other corners, those over the joints of the panels, and all over the grid. A
+ * side and a guide go together: the point lies on the side where the guide
+ * crosses it.
  */
 #pragma once
 
 #include "cw-layout.h"
+#include "cw-sheet-snap.h"
 
 G_BEGIN_DECLS
 
@@ -19,8 +21,10 @@ typedef enum
   CW_SNAP_CORNER,
   CW_SNAP_SPRINGING,    /* of an arch: an end of its springing line */
   CW_SNAP_CROWN,
+  CW_SNAP_SHEET_CORNER, /* an end or a crossing of lines on the plan sheet */
   CW_SNAP_MIDDLE,
   CW_SNAP_SIDE,
+  CW_SNAP_SHEET_LINE,
   CW_SNAP_ALIGN_X,      /* upright guide through another corner or jamb */
   CW_SNAP_ALIGN_Y,
   CW_SNAP_JOINT_X,      /* a head joint of the panels */
@@ -45,6 +49,10 @@ typedef struct
   const CwPoint *points;    /* further points: the outline being drawn */
   gsize n_points;
   const GArray *joints;     /* (nullable) (element-type CwJoint): of the panels */
+  const CwDrawnLines *drawn;    /* (nullable): of the sheet that is seen */
+  CwPlacing drawn_at;           /* of the wall, on that sheet */
+  CwLength drawn_step;      /* to which its lines are rounded: what a drawing
+                               can mean; 0: not at all */
   CwLength radius;          /* 0: nothing but the grid */
   CwLength grid;            /* 0: none */
 } CwSnapField;

@@ -30,6 +30,20 @@ draw_ring (CwDisplayList *list, CwPoint at, double radius)
 }
 
 static void
+draw_square (CwDisplayList *list, CwPoint at, double radius)
+{
+  double x = (double) at.x / MM, y = (double) at.y / MM;
+
+  cw_display_list_begin (list, CW_STYLE_GUIDE, NULL);
+  cw_display_list_move_to (list, x - radius, y - radius);
+  cw_display_list_line_to (list, x + radius, y - radius);
+  cw_display_list_line_to (list, x + radius, y + radius);
+  cw_display_list_line_to (list, x - radius, y + radius);
+  cw_display_list_close (list);
+  cw_display_list_end (list);
+}
+
+static void
 draw_half_ring (CwDisplayList *list, CwPoint at, double radius)
 {
   double x = (double) at.x / MM, y = (double) at.y / MM;
@@ -100,7 +114,7 @@ draw_gaps (CwTool *tool, CwDisplayList *list, const CwSnapGap *gap,
     }
 }
 
-/* A ring on a corner, a lying half ring at a springing, a standing triangle at
+/* A ring on a corner, a square on one of the sheet's, a lying half ring at a springing, a standing triangle at
  * a middle, one on its point at a crown, a cross on a side. */
 static void
 draw_sign (CwDisplayList *list, CwSnapKind kind, CwPoint at, double radius)
@@ -119,7 +133,11 @@ draw_sign (CwDisplayList *list, CwSnapKind kind, CwPoint at, double radius)
     case CW_SNAP_MIDDLE:
       draw_triangle (list, at, radius);
       break;
+    case CW_SNAP_SHEET_CORNER:
+      draw_square (list, at, radius);
+      break;
     case CW_SNAP_SIDE:
+    case CW_SNAP_SHEET_LINE:
       draw_cross (list, at, radius);
       break;
     default:

@@ -74,6 +74,8 @@ struct CwTool
   CwSnapGap gap, gap_up;    /* where snap.x_kind, y_kind is CW_SNAP_GAP */
   guint form;               /* see cw_tool_next_form() */
   GArray *joints;           /* (nullable) CwJoint */
+  CwDrawnLines *drawn;      /* (nullable): of the sheet that is seen */
+  CwPlacing drawn_at;
 
   gboolean has_reference;   /* chosen, for along and up */
   CwPoint reference;

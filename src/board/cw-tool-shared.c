@@ -52,6 +52,10 @@ cw_tool_snap_field (CwTool *tool, const CwPointer *pointer)
   return (CwSnapField) {
     .wall = cw_tool_wall (tool),
     .joints = tool->joints,
+    .drawn = tool->drawn,
+    .drawn_at = tool->drawn_at,
+    .drawn_step = tool->style.units == CW_UNITS_US ? CW_INCHES (1) / 16
+                                                   : CW_MM (1),
     .radius = free ? 0 : cw_tool_reach (pointer, CW_TOOL_SNAP_PIXELS),
     .grid = cw_snap_grid (tool->style.units, pointer->nm_per_pixel),
   };

@@ -73,6 +73,7 @@ cw_tool_free (CwTool *tool)
     tool->klass->clear (tool);
   g_clear_pointer (&tool->wall, cw_wall_unref);
   g_clear_pointer (&tool->joints, g_array_unref);
+  g_clear_pointer (&tool->drawn, cw_drawn_lines_unref);
   g_free (tool->hint);
   g_free (tool);
 }
@@ -95,6 +96,21 @@ cw_tool_set_joints (CwTool *tool, GArray *joints)
   former = tool->joints;
   tool->joints = joints ? g_array_ref (joints) : NULL;
   g_clear_pointer (&former, g_array_unref);
+}
+
+void
+cw_tool_set_drawn (CwTool *tool, const CwDrawnLines *lines,
+                   const CwPlacing *placing)
+{
+  CwDrawnLines *former;
+
+  g_return_if_fail (tool != NULL && placing != NULL);
+
+  former = tool->drawn;
+  tool->drawn = lines ? cw_drawn_lines_ref (lines) : NULL;
+  tool->drawn_at = *placing;
+  tool->drawn_at.sheet = NULL;
+  g_clear_pointer (&former, cw_drawn_lines_unref);
 }
 
 CwToolKind

@@ -66,6 +66,11 @@ void cw_tool_set_text_style (CwTool *tool, const CwTextStyle *style);
  * (element-type CwJoint): never changed once given. */
 void cw_tool_set_joints (CwTool *tool, GArray *joints);
 
+/* The lines of the plan sheet that is seen, and where the shown wall lies on
+ * it, to snap to. @lines: (nullable) */
+void cw_tool_set_drawn (CwTool *tool, const CwDrawnLines *lines,
+                        const CwPlacing *placing);
+
 CwToolKind cw_tool_kind (CwTool *tool);
 
 void cw_tool_press (CwTool *tool, const CwPointer *pointer, guint n_press);

@@ -289,6 +289,73 @@ test_joints (void)
   g_assert_cmpint (snap.at.x, ==, CW_MM (2420));
 }
 
+/* On a sheet at 1:50 whose top left is at the wall's 1000, 2000 mm: a cross at
+ * 3000.3, 1700.2 mm, and a slope. */
+static CwDrawnLines *
+drawn_lines (CwSnapField *field)
+{
+  const double point = 50 * 25.4 / 72;
+  const CwDrawnLine all[] = {
+    { 1600.0 / point, 300 / point, 2300 / point, 299.8 / point, 0 },
+    { 2000.3 / point, 100 / point, 2000.3 / point, 500 / point, 0 },
+    { 1500 / point, 1000 / point, 2000 / point, 750 / point, 0 },
+  };
+  g_autoptr (GArray) lines = g_array_new (FALSE, FALSE, sizeof *all);
+
+  g_array_append_vals (lines, all, G_N_ELEMENTS (all));
+  field->drawn_at = (CwPlacing) { NULL, -1000 / point, 2000 / point, point,
+                                  point, FALSE };
+  field->drawn_step = CW_MM (1);
+  field->drawn = cw_drawn_lines_new (lines);
+  return (CwDrawnLines *) field->drawn;
+}
+
+/* Rounded to what a drawing can mean. */
+static void
+test_sheet (void)
+{
+  g_auto (Field) field = field_of (case_wall (), 40, 5);
+  g_autoptr (CwDrawnLines) lines = drawn_lines (&field.field);
+
+  assert_snap (&field, 2985, 1710, 3000, 1700, CW_SNAP_SHEET_CORNER,
+               CW_SNAP_SHEET_CORNER);
+  assert_snap (&field, 3012, 1602, 3000, 1600, CW_SNAP_SHEET_LINE,
+               CW_SNAP_GRID);
+  assert_snap (&field, 2590, 1713, 2600, 1700, CW_SNAP_SHEET_CORNER,
+               CW_SNAP_SHEET_CORNER);
+}
+
+/* What is drawn on the wall itself goes first, and so does its guide along a
+ * line of the sheet. */
+static void
+test_sheet_under_wall (void)
+{
+  g_auto (Field) field = field_of (case_wall (), 40, 5);
+  const double point = 50 * 25.4 / 72;
+  const CwDrawnLine all[]
+      = { { 6010 / point, -3005 / point, 6010 / point, -1000 / point, 0 },
+          { 4000 / point, -1905 / point, 7000 / point, -1905 / point, 0 } };
+  g_autoptr (GArray) array = g_array_new (FALSE, FALSE, sizeof *all);
+  g_autoptr (CwDrawnLines) lines = NULL;
+
+  g_array_append_vals (array, all, G_N_ELEMENTS (all));
+  lines = cw_drawn_lines_new (array);
+  field.field.drawn = lines;
+  field.field.drawn_at = (CwPlacing) { NULL, 0, 0, point, point, FALSE };
+  assert_snap (&field, 6008, 3006, 6000, 3000, CW_SNAP_CORNER,
+               CW_SNAP_CORNER);
+  assert_snap (&field, 6012, 2500, 6000, 2500, CW_SNAP_SIDE, CW_SNAP_GRID);
+}
+
+static void
+test_sheet_suspended (void)
+{
+  g_auto (Field) field = field_of (case_wall (), 0, 5);
+  g_autoptr (CwDrawnLines) lines = drawn_lines (&field.field);
+
+  assert_snap (&field, 2985, 1710, 2985, 1710, CW_SNAP_GRID, CW_SNAP_GRID);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -310,5 +377,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/snap/box", test_box);
   g_test_add_func ("/board/snap/gap", test_gap);
   g_test_add_func ("/board/snap/joints", test_joints);
+  g_test_add_func ("/board/snap/sheet", test_sheet);
+  g_test_add_func ("/board/snap/sheet-under-wall", test_sheet_under_wall);
+  g_test_add_func ("/board/snap/sheet-suspended", test_sheet_suspended);
   return g_test_run ();
 }
