@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "cw-drawn-runs.h"
+
 /* Guides and middles draw a little less far than corners do. */
 #define GUIDE_SHARE 0.75
 #define ARC_STEPS 48
@@ -446,9 +448,48 @@ is_between (CwLength value, CwLength a, CwLength b)
   return value >= MIN (a, b) && value <= MAX (a, b);
 }
 
+/* How far apart what the sheet shows and a guide may be and still be meant for
+ * one: drawings are no finer than that. */
+static CwLength
+sheet_slack (const CwSnapField *field, double mm_per_point)
+{
+  return field->drawn ? (CwLength) (CW_DRAWN_REACH * mm_per_point * 1e6) : 0;
+}
+
+/* A corner that is level or plumb with one of the wall by the sheet is so
+ * exactly. */
+static CwSnap
+snap_to_sheet (const Search *search)
+{
+  const CwSnapField *field = search->field;
+  CwSnap snap = snap_to_point (search->drawn.at, search->drawn.kind);
+
+  if (search->guide_x.found
+      && ABS (search->guide_x.at.x - snap.at.x)
+             <= sheet_slack (field, field->drawn_at.across))
+    snap.at.x = search->guide_x.at.x;
+  if (search->guide_y.found
+      && ABS (search->guide_y.at.y - snap.at.y)
+             <= sheet_slack (field, field->drawn_at.along))
+    snap.at.y = search->guide_y.at.y;
+  return snap;
+}
+
+/* A line of the sheet gives way to a guide that it lies on. */
+static gboolean
+keeps_guide (const Search *search, const Nearest *guide, CwLength apart,
+             double mm_per_point)
+{
+  return search->side.kind == CW_SNAP_SHEET_LINE && guide->found
+         && ABS (apart) <= sheet_slack (search->field, mm_per_point);
+}
+
 static void
 put_y_on_side (CwSnap *snap, const Search *search, CwLength y)
 {
+  if (keeps_guide (search, &search->guide_y, search->guide_y.at.y - y,
+                   search->field->drawn_at.along))
+    return;
   snap->at.y = y;
   snap->y_kind = search->side.kind;
   snap->y_from = search->on.start;
@@ -457,6 +498,9 @@ put_y_on_side (CwSnap *snap, const Search *search, CwLength y)
 static void
 put_x_on_side (CwSnap *snap, const Search *search, CwLength x)
 {
+  if (keeps_guide (search, &search->guide_x, search->guide_x.at.x - x,
+                   search->field->drawn_at.across))
+    return;
   snap->at.x = x;
   snap->x_kind = search->side.kind;
   snap->x_from = search->on.start;
@@ -497,7 +541,7 @@ cw_snap (const CwSnapField *field, CwPoint at)
   if (search.corner.found)
     return snap_to_point (search.corner.at, search.corner.kind);
   if (search.drawn.found)
-    return snap_to_point (search.drawn.at, search.drawn.kind);
+    return snap_to_sheet (&search);
   if (search.middle.found)
     return snap_to_point (search.middle.at, CW_SNAP_MIDDLE);
   if (search.side.found)

@@ -52,7 +52,9 @@ typedef struct
   const CwDrawnLines *drawn;    /* (nullable): of the sheet that is seen */
   CwPlacing drawn_at;           /* of the wall, on that sheet */
   CwLength drawn_step;      /* to which its lines are rounded: what a drawing
-                               can mean; 0: not at all */
+                               can mean; 0: not at all. What is level or
+                               plumb with the wall's own but for the sheet's
+                               unsharpness is so exactly */
   CwLength radius;          /* 0: nothing but the grid */
   CwLength grid;            /* 0: none */
 } CwSnapField;

@@ -44,6 +44,15 @@ cw_tool_is_apart (const CwPointer *pointer, CwPoint a, CwPoint b,
          >= pixels * pointer->nm_per_pixel;
 }
 
+/* The scale is yet to be found with the sheet's points as they are. */
+static CwLength
+drawn_step (CwTool *tool)
+{
+  if (tool->kind == CW_TOOL_SCALE)
+    return 0;
+  return tool->style.units == CW_UNITS_US ? CW_INCHES (1) / 16 : CW_MM (1);
+}
+
 CwSnapField
 cw_tool_snap_field (CwTool *tool, const CwPointer *pointer)
 {
@@ -54,8 +63,7 @@ cw_tool_snap_field (CwTool *tool, const CwPointer *pointer)
     .joints = tool->joints,
     .drawn = tool->drawn,
     .drawn_at = tool->drawn_at,
-    .drawn_step = tool->style.units == CW_UNITS_US ? CW_INCHES (1) / 16
-                                                   : CW_MM (1),
+    .drawn_step = drawn_step (tool),
     .radius = free ? 0 : cw_tool_reach (pointer, CW_TOOL_SNAP_PIXELS),
     .grid = cw_snap_grid (tool->style.units, pointer->nm_per_pixel),
   };

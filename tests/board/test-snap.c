@@ -347,6 +347,33 @@ test_sheet_under_wall (void)
   assert_snap (&field, 6012, 2500, 6000, 2500, CW_SNAP_SIDE, CW_SNAP_GRID);
 }
 
+/* The sheet's own unsharpness is not taken over: what is level with a corner
+ * of the wall by the sheet is level. */
+static void
+test_sheet_level_with_wall (void)
+{
+  g_auto (Field) field = field_of (case_wall (), 40, 5);
+  const double point = 50 * 25.4 / 72;
+  const CwDrawnLine all[]
+      = { { 7000 / point, -3002 / point, 9000 / point, -3002 / point, 0 },
+          { 9500 / point, -2998 / point, 9500 / point, -1000 / point, 0 },
+          { 7000 / point, -3008 / point, 8000 / point, -3030 / point, 0 } };
+  g_autoptr (GArray) array = g_array_new (FALSE, FALSE, sizeof *all);
+  g_autoptr (CwDrawnLines) lines = NULL;
+
+  g_array_append_vals (array, all, G_N_ELEMENTS (all));
+  lines = cw_drawn_lines_new (array);
+  field.field.drawn = lines;
+  field.field.drawn_at = (CwPlacing) { NULL, 0, 0, point, point, FALSE };
+  field.field.drawn_step = CW_MM (1);
+  assert_snap (&field, 8000, 2996, 8000, 3000, CW_SNAP_GRID,
+               CW_SNAP_ALIGN_Y);
+  assert_snap (&field, 9490, 2990, 9500, 3000, CW_SNAP_SHEET_CORNER,
+               CW_SNAP_SHEET_CORNER);
+  assert_snap (&field, 7004, 3012, 7000, 3008, CW_SNAP_SHEET_CORNER,
+               CW_SNAP_SHEET_CORNER);
+}
+
 static void
 test_sheet_suspended (void)
 {
@@ -379,6 +406,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/board/snap/joints", test_joints);
   g_test_add_func ("/board/snap/sheet", test_sheet);
   g_test_add_func ("/board/snap/sheet-under-wall", test_sheet_under_wall);
+  g_test_add_func ("/board/snap/sheet-level-with-wall",
+                   test_sheet_level_with_wall);
   g_test_add_func ("/board/snap/sheet-suspended", test_sheet_suspended);
   return g_test_run ();
 }
